@@ -1,0 +1,1 @@
+"""Pre-lift and lashing checklists that check the load as entries are made."""

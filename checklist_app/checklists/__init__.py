@@ -1,0 +1,1 @@
+"""Procedures as data; entries become an evaluation and a fragment of HTML."""

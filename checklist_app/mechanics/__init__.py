@@ -1,0 +1,1 @@
+"""Engineering: one module per topic, one function per clause; pure arithmetic."""

@@ -1,0 +1,1 @@
+"""How the gear of one operation hangs together, which checks it needs, and its drawing."""

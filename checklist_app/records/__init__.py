@@ -1,0 +1,1 @@
+"""What is kept: database, registers, entries, sign-offs, seals, PDF, search."""

@@ -1,0 +1,1 @@
+"""Flask blueprints, one per journey: parse, call one thing below, render."""
