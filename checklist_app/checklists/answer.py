@@ -1,0 +1,159 @@
+"""One pure function answers every page of a task: what came in and what is kept go in, a page comes out.
+
+No clock, no chance, no network, no database: device, counter and time arrive with the request. The web calls it
+with the database's entries; a phone can call it with its own.
+"""
+import re
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from functools import cache
+from importlib import import_module
+from pkgutil import iter_modules
+from typing import Any
+
+from checklist_app.checklists.entry import Entry
+from checklist_app.checklists.world import World
+
+MAY_WRITE = frozenset({"rigger", "supervisor", "administrator"})
+
+
+@dataclass(frozen=True)
+class Person:
+    """Who is signed in: `role` is what the account may do, `capacities` as what it signs, each with its last day."""
+
+    id: str
+    name: str
+    role: str
+    capacities: Mapping[str, str] = field(default_factory=dict)
+
+
+@dataclass(frozen=True)
+class Verified:
+    """Whose PIN was checked for this request, and how. The PIN itself never comes here."""
+
+    person: Person
+    how: str
+
+
+@dataclass(frozen=True)
+class Photo:
+    """A picture that came with a form, already made small and without its hidden data."""
+
+    mime: str
+    data: bytes
+
+
+@dataclass(frozen=True)
+class Request:
+    """What was asked, by whom, on which device. `at` is the device's time, "…Z"; `salt` is chance made outside."""
+
+    method: str
+    path: str
+    query: Mapping[str, str] = field(default_factory=dict)
+    form: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    person: Person | None = None
+    device: str = ""
+    counter: int = 1
+    at: str = ""
+    salt: str = ""
+    fragment: bool = False
+    form_token: str = ""
+    files: Mapping[str, tuple[Photo, ...]] = field(default_factory=dict)
+    verified: Verified | None = None
+    pin_fault: str = ""
+    theme: str = ""
+
+    def one(self, name: str) -> str:
+        """The first text sent under this name, without the blanks around it; empty if there is none."""
+        return next(iter(self.form.get(name, ())), "").strip()
+
+
+@dataclass(frozen=True)
+class Answer:
+    """A page, and what is to be kept. `location` with status 303 sends a plain form on."""
+
+    status: int
+    html: str
+    keep: tuple[Entry, ...] = ()
+    parts: Mapping[str, bytes] = field(default_factory=dict)
+    location: str | None = None
+    headers: Mapping[str, str] = field(default_factory=dict)
+
+
+Page = Callable[..., Answer]
+
+
+@dataclass(frozen=True)
+class Route:
+    pattern: re.Pattern[str]
+    page: Page
+    public: bool
+
+
+_ROUTES: dict[str, Route] = {}
+
+
+def page(address: str, public: bool = False) -> Callable[[Page], Page]:
+    """Register a page under an address like "/tasks/<task>/numbers". A public page asks for no sign-in."""
+    pattern = re.compile(re.sub(r"<(\w+)>", r"(?P<\1>[^/]+)", address))
+
+    def register(function: Page) -> Page:
+        if address in _ROUTES:
+            raise ValueError(f"two pages answer {address}")
+        _ROUTES[address] = Route(pattern, function, public)
+        return function
+    return register
+
+
+def addresses() -> tuple[str, ...]:
+    """Every address that has a page, for the caller's own routing."""
+    _load_pages()
+    return tuple(_ROUTES)
+
+
+def is_public(path: str) -> bool:
+    """Whether this path may be opened by somebody who is not signed in."""
+    found = _find(path)
+    return found is not None and found[0].public
+
+
+def answer(request: Request, world: World) -> Answer:
+    """The page for a request, and the entries to keep because of it."""
+    from checklist_app.checklists import plain
+
+    found = _find(request.path)
+    if found is None:
+        return plain.missing(request, "There is no page here.")
+    route, ids = found
+    if not route.public and request.person is None:
+        return plain.sign_in(request)
+    if request.method == "POST" and not route.public and not may_write(request.person):
+        return plain.not_allowed(request)
+    if (task := ids.get("task")) is not None:
+        if (record := world.sealed(task)) is not None:
+            return plain.sealed(request, record)
+        if not world.entries(("task", task)):
+            return plain.missing(request, "There is no such task.")
+    return route.page(request, world, **ids)
+
+
+def may_write(person: Person | None) -> bool:
+    """Whether this account may make entries. An auditor reads."""
+    return person is not None and person.role in MAY_WRITE
+
+
+def _find(path: str) -> tuple[Route, dict[str, Any]] | None:
+    _load_pages()
+    for route in _ROUTES.values():
+        if (match := route.pattern.fullmatch(path)) is not None:
+            return route, match.groupdict()
+    return None
+
+
+@cache
+def _load_pages() -> None:
+    """A page is registered by lying in the folder `pages`."""
+    from checklist_app.checklists import pages
+
+    for module in sorted(found.name for found in iter_modules(pages.__path__)):
+        import_module(f"{pages.__name__}.{module}")

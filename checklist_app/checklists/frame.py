@@ -1,0 +1,38 @@
+"""What every page carries around its content: bar, sync state, theme, token, who and which device."""
+from typing import Any
+
+from checklist_app.checklists.answer import Answer, Request
+from checklist_app.checklists.render import render
+
+ALL_CONFIRMED = {"state": "confirmed", "words": "all confirmed"}
+THEMES = ("light", "dark", "sunlight")
+
+
+def frame(request: Request, title: str, where: str = "", note: str = "", back: str = "/today",
+          back_words: str = "Back to today") -> dict[str, Any]:
+    """The `page` of layout.html. An empty `back` shows the bob that leads to today."""
+    return {
+        "title": title,
+        "where": where or title,
+        "note": note,
+        "back": back,
+        "back_words": back_words,
+        "sync": ALL_CONFIRMED,
+        "person": request.person,
+        "theme": request.theme if request.theme in THEMES else "",
+        "token": request.form_token,
+        "device": request.device,
+        "path": request.path,
+        "nav": (),
+    }
+
+
+def whole(request: Request, template: str, page: dict[str, Any], status: int = 200, **context: Any) -> Answer:
+    """A page, or the fragment that is asked for: both come from one address, so caches must tell them apart."""
+    html = render(template, page=page, **context)
+    return Answer(status, html, headers={"Vary": "HX-Request"})
+
+
+def go_to(location: str, **kept: Any) -> Answer:
+    """After a plain form: on to the next page, so that going back sends nothing twice."""
+    return Answer(303, "", location=location, **kept)

@@ -1,0 +1,1 @@
+"""The pages of a task. Every module here registers the addresses it answers."""

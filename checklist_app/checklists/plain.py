@@ -1,0 +1,40 @@
+"""Pages that say in words why there is nothing else to see."""
+from checklist_app.checklists.answer import Answer, Request
+from checklist_app.checklists.frame import frame, whole
+
+TODAY = ("/today", "Go to today")
+START = ("/", "Go to the first page")
+
+
+def missing(request: Request, what: str) -> Answer:
+    """Nothing lies under this address."""
+    return _plain(request, 404, "Not found", what, "Check the address, or start from today.", TODAY)
+
+
+def sign_in(request: Request) -> Answer:
+    """Nobody is signed in, and this page needs somebody."""
+    return _plain(request, 401, "Sign in first", "This page belongs to a task.",
+                  "Your answers are kept under your name.", (f"/sign-in?next={request.path}", "Sign in"))
+
+
+def not_allowed(request: Request) -> Answer:
+    """The account may look and not write."""
+    return _plain(request, 403, "You may read here, not write", "An auditor changes nothing.",
+                  "Ask a rigger or a supervisor to make the entry.", TODAY)
+
+
+def sealed(request: Request, record: str) -> Answer:
+    """The task is closed for good; its record can be read."""
+    return _plain(request, 409, "This task is sealed", "Nothing can be entered any more.",
+                  "What comes later is written as a supplement to its record.", (f"/records/{record}", "Open the record"))
+
+
+def refused(request: Request, what: str, then: str, way: tuple[str, str] = TODAY, status: int = 409) -> Answer:
+    """Something stands against what was asked."""
+    return _plain(request, status, "This cannot be done now", what, then, way)
+
+
+def _plain(request: Request, status: int, title: str, what: str, then: str, way: tuple[str, str]) -> Answer:
+    page = frame(request, title, back="" if request.person is None else "/today")
+    return whole(request, "checklist/plain.html", page, status, what=what, then=then,
+                 way={"href": way[0], "words": way[1]})

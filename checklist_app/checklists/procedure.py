@@ -1,0 +1,169 @@
+"""A procedure is data: stages by place and moment, steps of a screenful, prompts, and holds with their scope."""
+import tomllib
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from enum import Enum
+from functools import cache
+from importlib.resources import files
+from typing import Any
+
+
+class PromptKind(Enum):
+    """What a prompt asks for. ENTRY is a quantity of the operation and takes its kind from there."""
+
+    ENTRY = "entry"
+    TICK = "tick"
+    CHOICE = "choice"
+    TEXT = "text"
+    PHOTO = "photo"
+    PICK = "pick"
+    NUMBER = "number"
+
+
+@dataclass(frozen=True)
+class Prompt:
+    """One question, `why` stands under it.
+
+    `killer`: without it nobody signs. `right`: the one answer of a choice that lets work go on. `felt`: the gear is
+    also ticked as looked at and felt. `none_words`: what "not used" is called here. `only_for`: "entry=answer", asked
+    only after that answer.
+    """
+
+    name: str
+    kind: PromptKind
+    words: str = ""
+    why: str = ""
+    group: str = ""
+    choices: tuple[str, ...] = ()
+    right: str = ""
+    register: str = ""
+    unit: str = ""
+    low: float | None = None
+    high: float | None = None
+    none_words: str = ""
+    killer: bool = False
+    felt: bool = False
+    only_for: str = ""
+
+
+@dataclass(frozen=True)
+class Step:
+    """A screenful. With a `group` it is asked once for every row of that group."""
+
+    name: str
+    words: str
+    why: str
+    group: str
+    prompts: tuple[Prompt, ...]
+
+
+@dataclass(frozen=True)
+class Stage:
+    """Part of a procedure by place and moment."""
+
+    name: str
+    words: str
+    where: str
+    steps: tuple[Step, ...]
+
+    def prompts(self) -> Iterator[Prompt]:
+        """Every prompt of the stage, in order."""
+        for step in self.steps:
+            yield from step.prompts
+
+
+@dataclass(frozen=True)
+class Hold:
+    """A stop that needs a named person's sign-off. The scope is what the signature covers."""
+
+    name: str
+    words: str
+    ask: str
+    meaning: str
+    before: str
+    stages: tuple[str, ...]
+    groups: tuple[str, ...]
+    checks: tuple[str, ...]
+    one_shift: bool
+
+
+@dataclass(frozen=True)
+class Procedure:
+    """One published version. A running task keeps the version it was begun with."""
+
+    name: str
+    version: int
+    operation: str
+    words: str
+    rows: Mapping[str, tuple[str, ...]]
+    stages: tuple[Stage, ...]
+    holds: tuple[Hold, ...]
+
+    @property
+    def key(self) -> str:
+        """Name and version, as a task keeps them."""
+        return f"{self.name}/{self.version}"
+
+    def stage(self, name: str) -> Stage:
+        """The stage of this name."""
+        return next(stage for stage in self.stages if stage.name == name)
+
+    def hold(self, name: str) -> Hold | None:
+        """The hold point of this name, if there is one."""
+        return next((hold for hold in self.holds if hold.name == name), None)
+
+    def prompts(self) -> Iterator[Prompt]:
+        """Every prompt of every stage, in order."""
+        for stage in self.stages:
+            yield from stage.prompts()
+
+    def prompt(self, name: str) -> Prompt | None:
+        """The prompt of this name, if there is one."""
+        return next((prompt for prompt in self.prompts() if prompt.name == name), None)
+
+
+@cache
+def procedures() -> Mapping[str, Procedure]:
+    """Every published version, by its key."""
+    folder = files("checklist_app.checklists") / "procedures"
+    made = [read(found.read_text("utf-8")) for found in folder.iterdir() if found.name.endswith(".toml")]
+    return {procedure.key: procedure for procedure in sorted(made, key=lambda each: (each.name, each.version))}
+
+
+def newest(operation: str) -> Procedure:
+    """The version with which a new task of this operation is begun."""
+    return max((each for each in procedures().values() if each.operation == operation), key=lambda each: each.version)
+
+
+def read(text: str) -> Procedure:
+    """A procedure from its file."""
+    data = tomllib.loads(text)
+    return Procedure(
+        name=data["name"], version=data["version"], operation=data["operation"], words=data["words"],
+        rows={group: tuple(rows) for group, rows in data.get("rows", {}).items()},
+        stages=tuple(_stage(each) for each in data["stage"]),
+        holds=tuple(_hold(each) for each in data["hold"]),
+    )
+
+
+def _stage(data: Mapping[str, Any]) -> Stage:
+    return Stage(data["name"], data["words"], data["where"], tuple(_step(each) for each in data.get("step", ())))
+
+
+def _step(data: Mapping[str, Any]) -> Step:
+    group = data.get("group", "")
+    prompts = tuple(_prompt(each, group) for each in data["prompt"])
+    return Step(data["name"], data["words"], data.get("why", ""), group, prompts)
+
+
+def _prompt(data: Mapping[str, Any], group: str) -> Prompt:
+    kind = next(kind for kind in PromptKind if kind.value in data)
+    rest = {name: value for name, value in data.items() if name != kind.value}
+    rest["choices"] = tuple(rest.get("choices", ()))
+    rest.setdefault("group", group)
+    return Prompt(name=data[kind.value], kind=kind, **rest)
+
+
+def _hold(data: Mapping[str, Any]) -> Hold:
+    lists = {name: tuple(data.get(name, ())) for name in ("stages", "groups", "checks")}
+    return Hold(**{"one_shift": False, **data, **lists})
