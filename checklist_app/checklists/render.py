@@ -1,26 +1,18 @@
 """Templates to HTML. Only plain data goes in: no address maker, no session, no clock."""
 from functools import cache
-from pathlib import Path
 from typing import Any
 
 from jinja2 import Environment, FileSystemLoader, StrictUndefined
 
 from checklist_app.checklists import words
-
-PACKAGE = Path(__file__).resolve().parent.parent
-
-
-def templates_folder() -> Path:
-    """Beside the package in a checkout, inside it in an installed wheel."""
-    inside = PACKAGE / "templates"
-    return inside if inside.is_dir() else PACKAGE.parent / "templates"
+from checklist_app.shipped import shipped
 
 
 @cache
 def environment() -> Environment:
     """The one environment: what nobody gave is an error, what somebody typed is escaped."""
     made = Environment(
-        loader=FileSystemLoader(templates_folder()),
+        loader=FileSystemLoader(shipped("templates")),
         autoescape=True,
         undefined=StrictUndefined,
         trim_blocks=True,

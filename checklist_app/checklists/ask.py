@@ -1,0 +1,67 @@
+"""One question as a page shows it: words, what stands there now, and every way of answering it."""
+from dataclasses import dataclass
+from enum import Enum
+
+
+class State(Enum):
+    """Where a question stands. Each is also said in words on the page."""
+
+    OPEN = "open"
+    DONE = "done"
+    FROM_REGISTER = "from the register"
+    DISPUTED = "two answers"
+
+
+@dataclass(frozen=True)
+class Option:
+    """One possibility: what is sent and what is read."""
+
+    value: str
+    words: str
+    note: str = ""
+
+
+@dataclass(frozen=True)
+class Ask:
+    """A question ready for its template. `name` is the form field, `data` what the page script needs to know."""
+
+    name: str
+    kind: str
+    words: str
+    data: str = ""
+    why: str = ""
+    unit: str = ""
+    text: str = ""
+    state: State = State.OPEN
+    shown: str = ""
+    fault: str = ""
+    usual: tuple[str, ...] = ()
+    allowed: str = ""
+    step: str = ""
+    options: tuple[Option, ...] = ()
+    ways: tuple[Option, ...] = ()
+    how: str = ""
+    plus_minus: str = ""
+    may_not_know: bool = False
+    none_words: str = ""
+    given: str = ""
+    reason: str = ""
+    source: str = ""
+    settle: str = ""
+    killer: bool = False
+    first_fault: bool = False
+
+    @property
+    def id(self) -> str:
+        """The field's id on the page."""
+        return self.name.replace("/", "-")
+
+    @property
+    def described_by(self) -> str:
+        """Ids of the words that belong to the field."""
+        return f"{self.id}-note {self.id}-fault"
+
+    @property
+    def answered(self) -> bool:
+        """Whether the question needs nobody any more."""
+        return self.state in (State.DONE, State.FROM_REGISTER)
