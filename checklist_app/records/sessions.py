@@ -1,0 +1,57 @@
+"""Sign-ins: opened with a PIN, found by the cookie's secret, ended by signing out, by time or by an administrator."""
+
+import hashlib
+import secrets
+from datetime import datetime, timedelta
+
+import peewee as p
+
+from checklist_app.records.account_tables import Account, Session
+from checklist_app.records.moments import moment
+
+HOURS_UNUSED = 12
+SEEN_EVERY_MINUTES = 10
+
+
+class Sessions:
+    """The sign-ins in one database."""
+
+    def __init__(self, database: p.Database) -> None:
+        self.db = database
+
+    def open(self, person: str, device: str, now: datetime) -> str:
+        """The secret of a new sign-in; what has run out is swept away."""
+        secret = secrets.token_urlsafe(32)
+        at = moment(now)
+        with self.db.atomic("IMMEDIATE"):
+            Session.delete().where(Session.seen_at < _oldest(now)).execute(self.db)
+            Session.insert(digest=_digest(secret), person=person, device=device, started_at=at, seen_at=at).execute(self.db)
+
+        return secret
+
+    def find(self, secret: str, now: datetime) -> Session | None:
+        """The sign-in with this secret, its account loaded. Being used keeps it alive; that is written now and then."""
+        query = Session.select(Session, Account).join(Account).where(
+            Session.digest == _digest(secret), Session.seen_at >= _oldest(now), Account.active)
+        found = query.first(self.db)
+        if found is not None and found.seen_at < moment(now - timedelta(minutes=SEEN_EVERY_MINUTES)):
+            Session.update(seen_at=moment(now)).where(Session.digest == found.digest).execute(self.db)
+
+        return found
+
+    def close(self, secret: str) -> None:
+        Session.delete().where(Session.digest == _digest(secret)).execute(self.db)
+
+    def is_signed_in(self, person: str, device: str, now: datetime) -> bool:
+        """Whether this person is signed in on this device."""
+        return Session.select().join(Account).where(
+            Session.person == person, Session.device == device, Session.seen_at >= _oldest(now), Account.active,
+        ).exists(self.db)
+
+
+def _oldest(now: datetime) -> str:
+    return moment(now - timedelta(hours=HOURS_UNUSED))
+
+
+def _digest(secret: str) -> str:
+    return hashlib.sha256(secret.encode()).hexdigest()
