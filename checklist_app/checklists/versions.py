@@ -1,0 +1,36 @@
+"""A kept document of an older schema is read as if written today; the document itself is never rewritten."""
+
+from collections.abc import Mapping
+from typing import Any
+
+
+class Unreadable(ValueError):
+    """The facts of this document cannot be used; the message says why."""
+
+
+def facts_now(schema: str, document: Any) -> Mapping[str, Any]:
+    """The facts of a document as of today's schema of its kind.
+
+    Args:
+        schema: Name and version it was written by, such as `flat_sling/1`.
+        document: The parsed document, with its `facts`.
+
+    Raises:
+        Unreadable: If the kind is unknown, the version is from a later app, or it is no such document.
+    """
+    from checklist_app.operations.kinds import KINDS
+
+    name, _, number = schema.partition("/")
+    kind = KINDS.get(name)
+    if kind is None or not number.isdecimal():
+        raise Unreadable(f"{schema}: no such kind of item here")
+    known = isinstance(document, dict) and document.get("schema") == schema
+    if not known or not isinstance(document.get("facts"), dict):
+        raise Unreadable("not a document of the kind it names")
+    if int(number) > kind.version:
+        raise Unreadable(f"{schema} was written by a later version of the app")
+    facts = dict(document["facts"])
+    for version in range(int(number), kind.version):
+        facts = dict(kind.older[version](facts))
+
+    return facts
