@@ -1,0 +1,1 @@
+"""The record on paper: one writer, one drawing back end, one page layout."""
