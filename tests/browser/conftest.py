@@ -1,0 +1,49 @@
+"""One server, one browser, a phone of 390×844 for each test that asks for one."""
+
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+
+from tests.browser.server import Server, started
+
+PHONE = {"width": 390, "height": 844}
+
+
+def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
+    here = Path(__file__).parent
+    for item in items:
+        if here in item.path.parents:
+            item.add_marker(pytest.mark.browser)
+
+
+@pytest.fixture(scope="session")
+def server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Server]:
+    running = started(tmp_path_factory.mktemp("yard") / "data")
+    yield running
+    running.stop()
+
+
+@pytest.fixture(scope="session")
+def browser(chromium_path: str) -> Iterator[Browser]:
+    with sync_playwright() as playwright:
+        launched = playwright.chromium.launch(
+            executable_path=chromium_path,
+            args=["--no-sandbox", "--host-resolver-rules=MAP workshop.test 127.0.0.1"],
+        )
+        yield launched
+        launched.close()
+
+
+@pytest.fixture
+def phone(browser: Browser) -> Iterator[BrowserContext]:
+    context = browser.new_context(viewport=PHONE, has_touch=True, is_mobile=True, locale="en-GB")
+    context.set_default_timeout(10_000)
+    yield context
+    context.close()
+
+
+@pytest.fixture
+def page(phone: BrowserContext) -> Page:
+    return phone.new_page()
