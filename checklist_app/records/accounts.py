@@ -7,8 +7,9 @@ from datetime import datetime, timedelta
 
 import peewee as p
 
-from checklist_app.records import pins
+from checklist_app.records import pins, sqlite
 from checklist_app.records.account_tables import ROLES, Account, OneTimeCode, Session, Tries, create_account_tables
+from checklist_app.records.database import SignedIn
 from checklist_app.records.moments import moment
 
 CODE_SIGNS = "ABCDEFGHJKLMNPQRSTUVWXYZ23456789"
@@ -62,7 +63,7 @@ class Accounts:
             NameTaken: If somebody else signs in by this name.
             LastAdministrator: If this was the last administrator in use.
         """
-        with self.db.atomic("IMMEDIATE"):
+        with sqlite.writing(self.db):
             before = self.get(person)
             if before is not None and is_last_administrator(self.all(), person) and (role != "administrator" or not active):
                 raise LastAdministrator(person)
@@ -72,7 +73,7 @@ class Accounts:
             except p.IntegrityError as error:
                 raise NameTaken(tidy(name)) from error
             if not active:
-                Session.delete().where(Session.person == person).execute(self.db)
+                self._sign_out_everywhere(person)
                 OneTimeCode.delete().where(OneTimeCode.person == person).execute(self.db)
 
     def get(self, person: str) -> Account | None:
@@ -99,7 +100,7 @@ class Accounts:
         """A new one-time code; earlier ones for the same person are worth nothing."""
         code = "".join(secrets.choice(CODE_SIGNS) for _ in range(CODE_LENGTH))
         until = moment(now + timedelta(hours=CODE_HOURS))
-        with self.db.atomic("IMMEDIATE"):
+        with sqlite.writing(self.db):
             OneTimeCode.delete().where(_of(person)).execute(self.db)
             OneTimeCode.insert(digest=_code_digest(code), person=person, until=until).execute(self.db)
 
@@ -113,12 +114,12 @@ class Accounts:
     def set_pin(self, person: str, pin: str, code: str, now: datetime) -> bool:
         """The PIN a one-time code allows to set, once; all earlier sign-ins of the person end."""
         kept = pins.hashed(pin)
-        with self.db.atomic("IMMEDIATE"):
+        with sqlite.writing(self.db):
             if self.code(code, now) is None:
                 return False
             OneTimeCode.delete().where(OneTimeCode.digest == _code_digest(code)).execute(self.db)
             Account.update(pin_hash=kept).where(Account.person == person).execute(self.db)
-            Session.delete().where(Session.person == person).execute(self.db)
+            self._sign_out_everywhere(person)
             Tries.update(wrong=0).where(Tries.person == person).execute(self.db)
 
         return True
@@ -140,13 +141,21 @@ class Accounts:
         place = self._count_try(person, device, now)
         if not pins.fits(account.pin_hash, pin):
             raise WrongPin(person)
-        with self.db.atomic("IMMEDIATE"):
+        with sqlite.writing(self.db):
             for here in {place, device} - {""}:
                 Tries.replace(person=person, place=here, wrong=0, last_at=moment(now)).execute(self.db)
 
+    def _sign_out_everywhere(self, person: str) -> None:
+        Session.delete().where(Session.person == person).execute(self.db)
+        SignedIn.update(now=False).where(SignedIn.person == person).execute(self.db)
+
+    def used_on(self, person: str, device: str, now: datetime) -> None:
+        """This person has signed in on this device: from now on only tries made there slow him down there."""
+        Tries.replace(person=person, place=device, wrong=0, last_at=moment(now)).execute(self.db)
+
     def _count_try(self, person: str, device: str, now: datetime) -> str:
         """One more try from there. Where the person has signed in before, nobody else's tries slow him down."""
-        with self.db.atomic("IMMEDIATE"):
+        with sqlite.writing(self.db):
             rows = {row.place: row for row in Tries.select().where(Tries.person == person).execute(self.db)}
             place = device if device in rows else ENROLLED if device else STRANGER
             wrong = rows[place].wrong if place in rows else 0

@@ -6,6 +6,7 @@ from datetime import datetime, timedelta
 
 import peewee as p
 
+from checklist_app.records import sqlite
 from checklist_app.records.account_tables import Account, Session
 from checklist_app.records.moments import moment
 
@@ -23,7 +24,7 @@ class Sessions:
         """The secret of a new sign-in; what has run out is swept away."""
         secret = secrets.token_urlsafe(32)
         at = moment(now)
-        with self.db.atomic("IMMEDIATE"):
+        with sqlite.writing(self.db):
             Session.delete().where(Session.seen_at < _oldest(now)).execute(self.db)
             Session.insert(digest=_digest(secret), person=person, device=device, started_at=at, seen_at=at).execute(self.db)
 
@@ -41,12 +42,6 @@ class Sessions:
 
     def close(self, secret: str) -> None:
         Session.delete().where(Session.digest == _digest(secret)).execute(self.db)
-
-    def is_signed_in(self, person: str, device: str, now: datetime) -> bool:
-        """Whether this person is signed in on this device."""
-        return Session.select().join(Account).where(
-            Session.person == person, Session.device == device, Session.seen_at >= _oldest(now), Account.active,
-        ).exists(self.db)
 
 
 def _oldest(now: datetime) -> str:

@@ -3,10 +3,12 @@
 from datetime import UTC, datetime, timedelta
 from pathlib import Path
 
-import peewee as p
 import pytest
 
+from checklist_app.records import sqlite
 from checklist_app.records.accounts import Accounts, LastAdministrator, NameTaken, TooSoon, WrongPin
+from checklist_app.records.database import create_tables
+from checklist_app.records.devices import Devices
 from checklist_app.records.pins import pin_fault
 from checklist_app.records.sessions import Sessions
 
@@ -16,7 +18,8 @@ PIN = "4711"
 
 @pytest.fixture
 def database(tmp_path: Path):
-    made = p.SqliteDatabase(str(tmp_path / "checklist.db"), pragmas={"foreign_keys": 1})
+    made = sqlite.opened(tmp_path / "checklist.db")
+    create_tables(made)
     yield made
     made.close()
 
@@ -157,3 +160,11 @@ def test_the_last_administrator_stays(accounts) -> None:
         accounts.change("p-9", "Vera Lund", "rigger", active=True)
     with pytest.raises(LastAdministrator):
         accounts.change("p-9", "Vera Lund", "administrator", active=False)
+
+
+def test_a_new_pin_stops_the_phone_in_the_wrong_hands_from_sending_entries(accounts, database) -> None:
+    devices = Devices(database)
+    devices.enrol("d-own")
+    devices.sign_in("d-own", "p-1")
+    give_pin(accounts, "p-1", "8265")
+    assert devices.signed_in("d-own") == {"p-1": False}
