@@ -19,6 +19,7 @@ from checklist_app.checklists.versions import Unreadable, facts_now
 REGISTERS = ("gear", "machine", "load", "person", "place")
 CUSTODIES = ("in service", "hired in", "incoming", "at test", "at repair", "hired out", "lost", "scrapped")
 """From the least to the most restrictive; an unknown one counts as more restrictive still."""
+USABLE = frozenset({"in service", "hired in"})
 DUE_SOON_DAYS = 30
 
 

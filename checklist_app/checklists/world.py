@@ -1,6 +1,6 @@
 """All that a page may know: entries, registers, parts and how far receipts go, seen on a given day."""
 
-from collections.abc import Callable, Iterable, Mapping
+from collections.abc import Iterable, Mapping
 from functools import cached_property
 from typing import Any, Protocol
 
@@ -88,10 +88,9 @@ class MemoryWorld:
         """Digest of the record of a task, or none while it runs."""
         return self._sealed.get(task)
 
-    def with_entries(self, kept: Iterable[Entry], parts: Mapping[str, bytes]) -> "MemoryWorld":
+    def with_entries(self, kept: Iterable[Entry], parts: Mapping[str, bytes]) -> "After":
         """The same world after these entries and parts."""
-        return MemoryWorld([*self._entries.values(), *kept], self._parts | dict(parts), today=self.today,
-                           cursor=self._cursor, sealed=self._sealed)
+        return After(self, kept, parts)
 
     @cached_property
     def _by_subject(self) -> dict[Path, list[Entry]]:
@@ -102,17 +101,76 @@ class MemoryWorld:
 
     @cached_property
     def _items(self) -> dict[str, dict[str, Item]]:
-        return {register: items_of(register, self._by_subject, self._parts.get, self.today) for register in REGISTERS}
+        found: dict[str, dict[str, Item]] = {register: {} for register in REGISTERS}
+        for (register, name), said in sorted(self._by_subject.items()):
+            if register in found:
+                found[register][name] = item_of(said, documents(said, self), self.today)
+        return found
 
 
-def items_of(register: str, by_subject: Mapping[Path, list[Entry]], part: Callable[[str], bytes | None],
-             day: str) -> dict[str, Item]:
-    """The items of one register, by id and in the order of their ids."""
-    found = {name: said for (kind, name), said in by_subject.items() if kind == register}
-    return {name: item_of(found[name], documents(found[name], part), day) for name in sorted(found)}
+class After:
+    """A world after entries that are not kept yet: what the page shows that answers them."""
+
+    def __init__(self, before: World, kept: Iterable[Entry], parts: Mapping[str, bytes]) -> None:
+        self._before = before
+        self._kept = tuple(kept)
+        self._parts = dict(parts)
+
+    @property
+    def today(self) -> str:
+        """The day of the request that is answered."""
+        return self._before.today
+
+    def entries(self, about: Path) -> list[Entry]:
+        """Everything said about a task or an item."""
+        before = self._before.entries(about)
+        return list(dict.fromkeys([*before, *(entry for entry in self._kept if entry.about == tuple(about))]))
+
+    def tasks(self) -> list[str]:
+        """Ids of the tasks that were begun and are not sealed, the oldest first."""
+        begun = [entry.about[1] for entry in self._kept if entry.type == "begin" and entry.about[0] == "task"]
+        return list(dict.fromkeys([*self._before.tasks(), *(task for task in begun if self.sealed(task) is None)]))
+
+    def items(self, register: str) -> Mapping[str, Item]:
+        """The items of a register by their ids."""
+        return self._items[register] if register in self._items else self._before.items(register)
+
+    def item(self, register: str, name: str) -> Item | None:
+        """One item, or none of that id."""
+        return self._items.get(register, {}).get(name) or self._before.item(register, name)
+
+    def part(self, digest: str) -> bytes | None:
+        """The bytes of a part, or none while they have not arrived or when they were removed."""
+        return self._parts[digest] if digest in self._parts else self._before.part(digest)
+
+    def has_part(self, digest: str) -> bool:
+        """Whether the bytes of a part are here."""
+        return digest in self._parts or self._before.has_part(digest)
+
+    def cursor(self) -> Mapping[str, Any]:
+        """How far receipts go: `number` and running `head`; what is not kept has none."""
+        return self._before.cursor()
+
+    def sealed(self, task: str) -> str | None:
+        """Digest of the record of a task, or none while it runs."""
+        return self._before.sealed(task)
+
+    def with_entries(self, kept: Iterable[Entry], parts: Mapping[str, bytes]) -> "After":
+        """The same world after these entries and parts too."""
+        return After(self, kept, parts)
+
+    @cached_property
+    def _items(self) -> dict[str, dict[str, Item]]:
+        """The registers that these entries touch."""
+        touched = sorted({entry.about for entry in self._kept if entry.about[0] in REGISTERS})
+        found = {register: dict(self._before.items(register)) for register, _ in touched}
+        for register, name in touched:
+            said = self.entries((register, name))
+            found[register][name] = item_of(said, documents(said, self), self.today)
+        return {register: dict(sorted(items.items())) for register, items in found.items()}
 
 
-def documents(entries: Iterable[Entry], part: Callable[[str], bytes | None]) -> dict[str, bytes]:
+def documents(entries: Iterable[Entry], world: World) -> dict[str, bytes]:
     """The parts that these entries name, as far as they are here."""
-    named = {digest: part(digest) for entry in entries for digest in parts_named(entry.value)}
+    named = {digest: world.part(digest) for entry in entries for digest in parts_named(entry.value)}
     return {digest: data for digest, data in named.items() if data is not None}
