@@ -46,6 +46,7 @@ SHAPES: Mapping[str, Shape] = {
     "go_on": Shape(("part",)),
     "closing": Shape(("text",), ("part",)),
     "send_back": Shape(("part",)),
+    "lost": Shape(("part",)),
     "version": Shape(("schema", "part")),
     "custody": Shape(("text", "since"), ("part",)),
     "quarantine": Shape(("since",), ("part",)),
@@ -147,6 +148,11 @@ def dont_know(part: str = "") -> Value:
 def not_used(part: str = "") -> Value:
     """*Not used* or *not applicable*, with the reason's part if one was given."""
     return _value("not_used", part=part)
+
+
+def lost(part: str) -> Value:
+    """A photograph or text that will never arrive, named by its digest: the phone that held it is gone."""
+    return {"type": "lost", "part": part}
 
 
 def row(text: str) -> Value:

@@ -18,7 +18,7 @@ from checklist_app.records.schemas import EntrySchema
 LARGEST_BATCH = 50
 CONFIRMED, REFUSED, LATER = "confirmed", "refused", "later"
 SUPERVISING = frozenset({"supervisor", "administrator"})
-SUPERVISED = frozenset({"go_on", "send_back", "examination", "release"})
+SUPERVISED = frozenset({"go_on", "send_back", "examination", "release", "lost"})
 ANYBODYS_CUSTODY = frozenset({"incoming", "lost"})
 ANYBODYS_REGISTERS = frozenset({"gear", "load"})
 
