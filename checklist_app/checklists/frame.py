@@ -1,10 +1,12 @@
 """What every page carries around its content: bar, sync state, theme, token, who and which device."""
+import re
 from typing import Any
 
 from checklist_app.checklists.answer import Answer, Request
 from checklist_app.checklists.render import render
 
 ALL_CONFIRMED = {"state": "confirmed", "words": "all confirmed"}
+INSIDE = re.compile(r"/[A-Za-z0-9][^\s\\]*")
 THEMES = ("light", "dark", "sunlight")
 
 
@@ -36,3 +38,8 @@ def whole(request: Request, template: str, page: dict[str, Any], status: int = 2
 def go_to(location: str, **kept: Any) -> Answer:
     """After a plain form: on to the next page, so that going back sends nothing twice."""
     return Answer(303, "", location=location, **kept)
+
+
+def inside(address: str) -> str:
+    """An address of our own pages, today's if somebody put another one there."""
+    return address if INSIDE.fullmatch(address) else "/today"

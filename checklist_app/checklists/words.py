@@ -1,10 +1,12 @@
 """How figures, dates and verdicts are said on a page."""
 from collections.abc import Callable
+from datetime import date
 from math import ceil, floor
 from typing import Any
 
 MONTHS = ("January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
           "November", "December")
+WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 MARKS = {"within limit": "within", "close to limit": "close", "over limit": "over", "waiting": "waiting",
          "cannot be assessed": "cannot", "not applicable": "waiting"}
 FEW = 9999
@@ -19,6 +21,16 @@ def day(text: str) -> str:
     """
     year, month, number = text[:10].split("-")
     return f"{int(number)} {MONTHS[int(month) - 1]} {year}"
+
+
+def weekday(text: str) -> str:
+    """A date with its day of the week.
+
+    Example:
+        >>> weekday("2026-11-25")
+        'Wednesday 25 November'
+    """
+    return f"{WEEKDAYS[date.fromisoformat(text[:10]).weekday()]} {day(text).rsplit(' ', 1)[0]}"
 
 
 def clock(at: str) -> str:
@@ -91,5 +103,5 @@ def _grouped(whole: str) -> str:
 
 FILTERS: dict[str, Callable[..., Any]] = {
     "day": day, "clock": clock, "percent": percent, "figure": figure, "mark": mark, "sentence": sentence,
-    "listed": listed,
+    "listed": listed, "weekday": weekday,
 }

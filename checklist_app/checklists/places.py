@@ -1,0 +1,78 @@
+"""Where each question of a task stands: its path, its step, and whether it is asked at all."""
+from collections.abc import Iterator
+from dataclasses import dataclass
+
+from checklist_app.checklists.entry import Path
+from checklist_app.checklists.fold import Folded
+from checklist_app.checklists.procedure import Procedure, Prompt, Stage, Step
+
+FELT = "_felt"
+
+
+@dataclass(frozen=True)
+class Place:
+    """One question where it is asked: in the step of a stage, for the task or for one row."""
+
+    stage: Stage
+    step: Step
+    prompt: Prompt
+    row: str = ""
+
+    @property
+    def path(self) -> Path:
+        """Prompt; or group, row and prompt."""
+        return (self.prompt.group, self.row, self.prompt.name) if self.row else (self.prompt.name,)
+
+    @property
+    def felt_path(self) -> Path:
+        """Where the tick stands that the gear was looked at and felt."""
+        return (*self.path[:-1], self.path[-1] + FELT)
+
+    @property
+    def name(self) -> str:
+        """The name of its form field."""
+        return "/".join(self.path)
+
+    @property
+    def slot(self) -> str:
+        """The same as one word of an address."""
+        return ".".join(self.path)
+
+    @property
+    def label(self) -> str:
+        """The row as it is called: "left"."""
+        return label(self.row)
+
+
+def label(row: str) -> str:
+    """What a row is called: the part of its id after the first dash.
+
+    Example:
+        >>> label("1-left"), label("")
+        ('left', '')
+    """
+    return row.partition("-")[2] or row
+
+
+def places(procedure: Procedure, folded: Folded, stage: str = "") -> Iterator[Place]:
+    """Every question that is asked, stage by stage; those of a group once for each of its rows."""
+    for each in procedure.stages:
+        if stage in ("", each.name):
+            for step in each.steps:
+                yield from _in_step(each, step, folded)
+
+
+def place_of(procedure: Procedure, folded: Folded, path: Path) -> Place | None:
+    """The place at which this path is asked, if it is."""
+    return next((place for place in places(procedure, folded) if path in (place.path, place.felt_path)), None)
+
+
+def _in_step(stage: Stage, step: Step, folded: Folded) -> Iterator[Place]:
+    """A step of a group goes row by row; single prompts of a group stand side by side for all rows."""
+    if step.group:
+        for row in folded.rows.get(step.group, ()):
+            yield from (Place(stage, step, prompt, row) for prompt in step.prompts)
+        return
+    for prompt in step.prompts:
+        rows = folded.rows.get(prompt.group, ()) if prompt.group else ("",)
+        yield from (Place(stage, step, prompt, row) for row in rows)
