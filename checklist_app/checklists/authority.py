@@ -1,0 +1,72 @@
+"""Entries without authority are left out before the fold, so that one of them can never hide what it replaces."""
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+from checklist_app.checklists.canonical import NotCanonical, parse
+from checklist_app.checklists.entry import Entry
+from checklist_app.checklists.world import World
+
+SUPERVISOR = "supervisor"
+NEEDS_AUTHORITY = frozenset({"go_on", "signature"})
+
+
+def counted(entries: Iterable[Entry], world: World) -> tuple[Entry, ...]:
+    """The entries that count: going on by a supervisor, a sign-off that says the same as its statement, all else."""
+    return tuple(entry for entry in entries if entry.type not in NEEDS_AUTHORITY or _has_authority(entry, world))
+
+
+def holds_capacity(world: World, person: str, capacity: str, day: str) -> bool:
+    """Whether the register says that somebody holds a capacity on a day."""
+    return valid_on(capacities(world, person), capacity, day)
+
+
+def valid_on(held: Mapping[str, str], capacity: str, day: str) -> bool:
+    """Whether a capacity is held and has not run out.
+
+    Example:
+        >>> valid_on({"supervisor": "2026-11-25"}, "supervisor", "2026-11-25")
+        True
+        >>> valid_on({"supervisor": "2026-11-24"}, "supervisor", "2026-11-25")
+        False
+    """
+    return held.get(capacity, "") >= day
+
+
+def capacities(world: World, person: str) -> dict[str, str]:
+    """The capacities of a person of the register, each with its last day."""
+    item = world.item("person", person)
+    rows = item.facts.get("capacities", ()) if item is not None else ()
+    held: dict[str, str] = {}
+    for row in rows:
+        held[str(row["capacity"])] = max(str(row.get("until", "")), held.get(str(row["capacity"]), ""))
+    return held
+
+
+def statement_of(entry: Entry, world: World) -> Mapping[str, Any] | None:
+    """The statement that a sign-off names; none while its part has not arrived, or when it is none."""
+    part = world.part(entry.value["statement"])
+    try:
+        said = parse(part) if part is not None else None
+    except NotCanonical:
+        return None
+    return said if isinstance(said, dict) and said.get("form") == "statement/1" else None
+
+
+def belongs(entry: Entry, signed: Mapping[str, Any]) -> bool:
+    """Whether a sign-off and its statement say the same: who, as what, where, on which device, about what."""
+    person = signed.get("person")
+    return entry.type == "signature" and isinstance(person, dict) and (
+        list(entry.about), entry.author, entry.device, list(entry.path), entry.value["capacity"],
+    ) == (
+        signed.get("about"), person.get("id"), signed.get("device"),
+        ["holds", signed.get("hold"), signed.get("capacity")], signed.get("capacity"),
+    )
+
+
+def _has_authority(entry: Entry, world: World) -> bool:
+    day = entry.at[:10]
+    if entry.type == "go_on":
+        return holds_capacity(world, entry.author, SUPERVISOR, day)
+    signed = statement_of(entry, world)
+    return (signed is not None and belongs(entry, signed)
+            and holds_capacity(world, entry.author, str(signed["capacity"]), day))
