@@ -37,7 +37,6 @@ class Said:
     how: str = ""
     plus_minus: str = ""
     reason: str = ""
-    point: str = ""
 
 
 @dataclass
@@ -126,7 +125,7 @@ def _value_said(request: Request, prompt: Asked) -> Said | None:
     if prompt.choices and text not in prompt.choices:
         raise Unclear("Choose one of the answers shown.")
     if prompt.type != "number":
-        return Said(prompt.type, text, point=_within(prompt.one(form, ".point"), LONGEST_ANSWER))
+        return Said(prompt.type, text)
     return Said("number", text, _within(prompt.one(form, ".how"), LONGEST_ANSWER),
                 _within(prompt.one(form, ".plus_minus"), LONGEST_ANSWER))
 
@@ -141,7 +140,7 @@ def _before(entry: Entry, world: World) -> Said | None:
     if entry.type == "text":
         return Said("text", words(world.part(value["part"])))
     if entry.type == "pick":
-        return Said("pick", value["subject"], point=value.get("point", ""))
+        return Said("pick", "@".join(filter(None, (value["subject"], value.get("point")))))
     return Said(entry.type, value.get("text", ""), value.get("how", ""), value.get("plus_minus", ""))
 
 
@@ -159,13 +158,15 @@ def _value(said: Said, prompt: Asked, world: World, made: Made) -> Value:
 
 
 def _picked(said: Said, world: World) -> Value:
-    register, _, name = said.text.partition("/")
+    """The item, and the point of it that stands after an @."""
+    subject, _, point = said.text.partition("@")
+    register, _, name = subject.partition("/")
     item = world.item(register, name)
     if item is None:
-        raise Unclear(f"Nothing in the register is called {name or said.text}.")
+        raise Unclear(f"Nothing in the register is called {name or subject}.")
     if item.version is None:
         raise Unclear(f"{name} cannot be picked: {item.fault}.")
-    return values.pick(item.subject, item.version, said.point)
+    return values.pick(item.subject, item.version, point)
 
 
 def _within(text: str, most: int) -> str:

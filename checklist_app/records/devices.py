@@ -21,7 +21,7 @@ class Devices:
         Raises:
             ValueError: If a device of this name is enrolled already.
         """
-        name, secret = name or f"d{secrets.token_hex(4)}", secrets.token_hex(16)
+        name, secret = name or f"d-{secrets.token_hex(4)}", secrets.token_hex(16)
         try:
             Device.insert(name=name, secret_digest=digest(secret.encode())).execute(self.db)
         except p.IntegrityError as error:
