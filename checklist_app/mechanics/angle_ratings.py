@@ -8,6 +8,8 @@ from checklist_app.mechanics.errors import OutOfRangeError
 def wll_at_angle_t(name: str, ratings: Sequence[tuple[float, float]], angle_deg: float, source: str) -> float:
     """WLL of the first step that reaches the angle.
 
+        WLL(β) = WLL of the smallest step with β ≤ up to
+
     Source:
         PLATE for an eye, PICK_POINT_EVIDENCE for what it stands on; DIN_580 and BS_4278 print such steps.
 
