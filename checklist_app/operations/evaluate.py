@@ -1,0 +1,108 @@
+"""Assess a task: every check at nominal and at its worst, every quantity, what waits and why."""
+
+from dataclasses import dataclass
+from functools import cached_property
+from typing import Any
+
+from checklist_app.operations import spread
+from checklist_app.operations.check import Check, Verdict, governs, overall
+from checklist_app.operations.drawing import Drawing
+from checklist_app.operations.graph import NotApplicable, Stopped
+from checklist_app.operations.loop import run
+from checklist_app.operations.plan import ALL, Plan
+from checklist_app.operations.table import Table
+from checklist_app.operations.task import Task, key_of
+
+
+@dataclass(frozen=True)
+class Evaluation:
+    """What came out of one task."""
+
+    table: Table
+    task: Task
+    plan: Plan
+    values: list[Any]
+    halted: dict[int, Stopped]
+    checks: tuple[Check, ...]
+    with_spread: bool
+
+    @cached_property
+    def verdict(self) -> Verdict:
+        """The verdict on the whole task."""
+        return overall(self.checks)
+
+    @cached_property
+    def governs(self) -> Check | None:
+        """The check that decides."""
+        return governs(self.checks)
+
+    def __getitem__(self, name: str) -> Any:
+        """A value by name, `ev["leg_tension_kn[left]"]`, or the `Stopped` that says why there is none."""
+        slot = self.plan.slots[key_of(name)]
+        return self.halted.get(slot, self.values[slot])
+
+    def check(self, name: str) -> Check:
+        """A check by name."""
+        found = next((check for check in self.checks if check.name == name), None)
+        if found is None:
+            raise KeyError(name)
+
+        return found
+
+    @property
+    def picture(self) -> Drawing | Stopped | None:
+        """The drawing of the operation, why there is none, or None where the operation draws nothing."""
+        name = next((name for name, ways in self.table.ways.items() if ways[0].is_picture), None)
+        found: Drawing | Stopped | None = self[name] if name is not None else None
+        return found
+
+
+def assess(table: Table, task: Task, with_spread: bool = True) -> Evaluation:
+    """Evaluate a task; without spread every number counts as exact, but *don't know* is tried all the same."""
+    plan = Plan(table, task, with_spread)
+    values, halted = plan.start.copy(), dict(plan.stopped)
+    run(plan.steps, values, halted)
+    checks = _checks(plan, values, halted)
+    if any(ways[0].afterwards for ways in table.ways.values()):
+        _finish(plan, values, halted, checks)
+
+    return Evaluation(table, task, plan, values, halted, checks, with_spread)
+
+
+def _checks(plan: Plan, values: list[Any], halted: dict[int, Stopped]) -> tuple[Check, ...]:
+    keys = [key for key, way in plan.quantities.items() if way.is_check and key.row != ALL]
+    clauses = {plan.slots[key]: plan.quantities[key].run.__dict__["clause"] for key in keys}
+    able = {
+        slot: clause for slot, clause in clauses.items()
+        if slot not in halted or isinstance(halted[slot], NotApplicable)
+    }
+    worst = spread.worst(plan, values, halted, able)
+    unknown = _unknown(plan)
+    checks: list[Check] = []
+    for key in keys:
+        slot = plan.slots[key]
+        nominal = halted.get(slot, values[slot])
+        at_worst, drivers = worst.get(slot, (nominal, ()))
+        names = unknown.get(slot, ())
+        checks.append(Check(str(key), key.name, key.row, clauses[slot], nominal, at_worst, drivers, names))
+    return tuple(checks)
+
+
+def _unknown(plan: Plan) -> dict[int, tuple[str, ...]]:
+    """Per slot, the *don't know* answers it hangs on."""
+    hangs: dict[int, tuple[str, ...]] = {slot: (str(key),) for slot, key in plan.unknown.items()}
+    if not hangs:
+        return hangs
+    for step in plan.steps:
+        names = dict.fromkeys(name for arg in (*step.args, step.out) for name in hangs.get(arg, ()))
+        if names:
+            hangs[step.out] = tuple(names)
+    return hangs
+
+
+def _finish(plan: Plan, values: list[Any], halted: dict[int, Stopped], checks: tuple[Check, ...]) -> None:
+    known = len(plan.start)
+    steps = plan.add_afterwards(checks)
+    values.extend(plan.start[known:])
+    halted.update({slot: why for slot, why in plan.stopped.items() if slot >= known})
+    run(steps, values, halted)

@@ -1,0 +1,172 @@
+"""The kinds of things the registers hold: their fields with sensible ranges, as plain data."""
+
+from collections.abc import Callable, Mapping
+from dataclasses import dataclass, field
+from itertools import pairwise
+from typing import Any
+
+from checklist_app.operations.fields import Field, FieldType
+from checklist_app.operations.obtained import CG_HOW, MASS_HOW
+
+NUMBER, DATE, FLAG, ROWS, CHOICE = FieldType.NUMBER, FieldType.DATE, FieldType.FLAG, FieldType.ROWS, FieldType.CHOICE
+Facts = Mapping[str, Any]
+Rule = Callable[[Facts], dict[str, str]]
+OWN_BUILT = "own-built"
+ROLES_SIGNING = ("planner", "supervisor", "rigger", "operator", "signaller", "despatch", "examiner", "haulier")
+
+
+@dataclass(frozen=True)
+class Kind:
+    """One kind: its fields today, and how facts written by an older version are brought up, version by version."""
+
+    name: str
+    words: str
+    plural: str
+    register: str
+    fields: tuple[Field, ...]
+    version: int = 1
+    older: Mapping[int, Callable[[Facts], Facts]] = field(default_factory=dict)
+    rules: tuple[Rule, ...] = ()
+
+    @property
+    def schema(self) -> str:
+        """The name a kept version carries.
+
+        Example:
+            >>> KINDS["flat_sling"].schema
+            'flat_sling/1'
+        """
+        return f"{self.name}/{self.version}"
+
+
+def ratings_go_down(facts: Facts) -> dict[str, str]:
+    """A rating that grows with the angle of the pull was read in the wrong row."""
+    rows = sorted((row["up_to_deg"], row["wll_t"]) for row in facts.get("ratings", ()))
+    for (angle, wll), (next_angle, next_wll) in pairwise(rows):
+        if angle == next_angle:
+            return {"ratings": f"There are two ratings up to {angle:g}°. One stands on the plate."}
+        if next_wll > wll:
+            return {"ratings": f"Up to {next_angle:g}° it is rated higher than up to {angle:g}°. Read the plate again."}
+    return {}
+
+
+def top_over_bottom(facts: Facts) -> dict[str, str]:
+    """The highest part lies over the underside."""
+    top, bottom = facts.get("top_z_m"), facts.get("bottom_z_m")
+    if top is not None and bottom is not None and not top > bottom:
+        return {"top_z_m": "The highest part does not lie over the underside. Both count from the same height."}
+
+    return {}
+
+
+def lacks(kind: Kind, facts: Facts) -> tuple[str, ...]:
+    """The proofs that an own-built item has not got; empty for what was bought."""
+    if facts.get("origin") != OWN_BUILT:
+        return ()
+
+    return tuple(each.words for each in PROOFS if each in kind.fields and not facts.get(each.name))
+
+
+WLL = Field("wll_t", "WLL on the tag or plate", NUMBER, "t", 0.05, 100.0, True, usual=(0.5, 10.0))
+REACH = Field(
+    "reach_m", "reach, bearing to bearing", NUMBER, "m", 0.005, 1.5, True, usual=(0.02, 0.4),
+    hint="What it adds to the length of the leg.",
+)
+RATING_COLUMNS = (
+    Field("up_to_deg", "pull up to, from its axis", NUMBER, "°", 0.0, 180.0, True, usual=(0.0, 90.0)),
+    Field("wll_t", "WLL", NUMBER, "t", 0.01, 100.0, True, usual=(0.1, 10.0)),
+)
+RATINGS = Field(
+    "ratings", "ratings by the angle of the pull", ROWS, required=True, columns=RATING_COLUMNS,
+    hint="Each step that the plate or the maker's sheet gives.",
+)
+PROOFS = (
+    Field("drawing_ref", "drawing"),
+    Field("design_check", "design check"),
+    Field("proof_test", "proof test"),
+    Field("declaration", "declaration of conformity"),
+)
+MADE = (
+    Field("maker", "maker"),
+    Field("serial", "serial number"),
+    Field("standard", "standard on the tag or plate"),
+)
+KEPT = (
+    Field("mass_kg", "own mass", NUMBER, "kg", 0.01, 20_000.0, usual=(0.2, 100.0)),
+    Field("marked", "marked so that it can be read", FLAG, required=True),
+    Field("origin", "where it comes from", CHOICE, required=True, choices=("bought", OWN_BUILT)),
+    *PROOFS,
+)
+SLING = (
+    Field("length_m", "length on the tag", NUMBER, "m", 0.2, 30.0, True, usual=(0.5, 6.0)),
+    Field("fibre", "fibre", CHOICE, choices=("polyester", "polyamide", "polypropylene", "high-modulus polyethylene")),
+)
+LOAD = (
+    Field("name", "name", required=True),
+    Field("bottom_z_m", "underside", NUMBER, "m", -20.0, 20.0, True, usual=(-2.0, 0.5)),
+    Field("top_z_m", "highest part", NUMBER, "m", -20.0, 20.0, True, usual=(0.2, 4.0)),
+    Field("build_states", "build states, each with its finding", ROWS, required=True, columns=(
+        Field("state", "build state", required=True),
+        Field("words", "what is on it"),
+        Field("mass_kg", "mass", NUMBER, "kg", 1.0, 100_000.0, True, usual=(200.0, 5000.0)),
+        Field("mass_how", "how the mass is known", CHOICE, required=True, choices=tuple(h.name for h in MASS_HOW)),
+        Field("mass_on", "day of the finding", DATE),
+        Field("mass_evidence", "evidence for the mass"),
+        Field("cg_x_m", "centre of gravity, lengthwise", NUMBER, "m", -20.0, 20.0, usual=(-2.0, 2.0)),
+        Field("cg_y_m", "centre of gravity, crosswise", NUMBER, "m", -10.0, 10.0, usual=(-1.0, 1.0)),
+        Field("cg_z_m", "centre of gravity, height", NUMBER, "m", -20.0, 20.0, usual=(0.0, 3.0)),
+        Field("cg_how", "how the centre of gravity is known", CHOICE, choices=tuple(h.name for h in CG_HOW)),
+        Field("cg_evidence", "evidence for the centre of gravity"),
+    )),
+    Field("pick_points", "pick points", ROWS, columns=(
+        Field("point", "pick point", required=True),
+        Field("x_m", "lengthwise", NUMBER, "m", -20.0, 20.0, True, usual=(-3.0, 3.0)),
+        Field("y_m", "crosswise", NUMBER, "m", -10.0, 10.0, True, usual=(-2.0, 2.0)),
+        Field("z_m", "height", NUMBER, "m", -20.0, 20.0, True, usual=(0.0, 4.0)),
+        Field("evidence", "evidence for its rating"),
+        Field("states", "in which build states"),
+    )),
+    Field("pick_ratings", "ratings of the pick points", ROWS, columns=(
+        Field("point", "pick point", required=True), *RATING_COLUMNS,
+    )),
+)
+PERSON = (
+    Field("name", "name", required=True),
+    Field("capacities", "as what this person signs", ROWS, columns=(
+        Field("capacity", "capacity", CHOICE, required=True, choices=ROLES_SIGNING),
+        Field("until", "held until", DATE, required=True),
+    )),
+)
+PLACE = (
+    Field("name", "name", required=True),
+    Field("room_height_m", "height of the room", NUMBER, "m", 0.5, 60.0, usual=(2.2, 10.0)),
+    Field("highest_hook_m", "highest hook over the floor", NUMBER, "m", 0.2, 60.0, usual=(2.0, 8.0)),
+)
+HOIST = (
+    *MADE, WLL,
+    Field("highest_hook_m", "highest hook over the floor", NUMBER, "m", 0.2, 60.0, usual=(2.0, 8.0)),
+    Field("place", "place"),
+    Field("hook_counts", "the plate counts its own hook as load", FLAG),
+    *KEPT,
+)
+LOAD_CELL = (*MADE, WLL, REACH, Field("calibrated_until", "calibrated until", DATE), *KEPT)
+OWN_BEAM = (*MADE, WLL, Field("length_m", "length", NUMBER, "m", 0.1, 20.0, True, usual=(0.5, 4.0)), *KEPT)
+
+KINDS = {
+    kind.name: kind
+    for kind in (
+        Kind("flat_sling", "flat sling", "flat slings", "gear", (*MADE, WLL, *SLING, *KEPT)),
+        Kind("round_sling", "round sling", "round slings", "gear", (*MADE, WLL, *SLING, *KEPT)),
+        Kind("shackle", "shackle", "shackles", "gear",
+             (*MADE, WLL, REACH, Field("form", "form", CHOICE, choices=("bow", "dee")), *KEPT)),
+        Kind("hook", "hook", "hooks", "gear", (*MADE, WLL, REACH, *KEPT)),
+        Kind("eye", "lifting eye", "lifting eyes", "gear", (*MADE, RATINGS, REACH, *KEPT), rules=(ratings_go_down,)),
+        Kind("load_cell", "load cell", "load cells", "gear", LOAD_CELL),
+        Kind("own_beam", "own-built beam", "own-built beams", "gear", OWN_BEAM),
+        Kind("hoist", "hoist", "hoists", "machine", HOIST),
+        Kind("load", "load", "loads", "load", LOAD, rules=(top_over_bottom,)),
+        Kind("person", "person", "people", "person", PERSON),
+        Kind("place", "place", "places", "place", PLACE),
+    )
+}
+REGISTERS = ("gear", "machine", "load", "person", "place")

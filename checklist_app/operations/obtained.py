@@ -1,0 +1,29 @@
+"""How a number is come by, and how far the true one may lie away: the house's default spreads."""
+
+from checklist_app.operations import settings
+from checklist_app.operations.graph import Obtained
+
+TAPE = Obtained("tape", "measured with a tape", plus_minus=settings.TAPE.value)
+TAG = Obtained("tag", "read from the tag", relative=settings.TAG_LENGTH.value)
+
+LENGTH_HOW = (
+    TAPE,
+    Obtained("drawing", "from a drawing", plus_minus=settings.TAPE.value),
+    TAG,
+    Obtained("by eye", "judged by eye", plus_minus=settings.CG_BY_EYE.value),
+)
+CG_HOW = (
+    Obtained("drawing", "from a drawing", plus_minus=settings.CG_DRAWING.value),
+    Obtained("trial", "from a trial lift", plus_minus=settings.CG_TRIAL.value),
+    Obtained("by eye", "judged by eye", plus_minus=settings.CG_BY_EYE.value),
+    TAPE,
+)
+MASS_HOW = (
+    Obtained("weighed", "weighed", factor=settings.MASS_WEIGHED.value),
+    Obtained("plate", "from the plate of this build", factor=settings.MASS_PLATE.value),
+    Obtained("drawing", "from a drawing of this build", factor=settings.MASS_PLATE.value),
+    Obtained("dry mass", "maker's dry mass with parts and fluids added", factor=settings.MASS_ADDED.value),
+    Obtained("sister", "from an identical sister", factor=settings.MASS_SISTER.value),
+    Obtained("calculated", "added up from its parts", factor=settings.MASS_CALCULATED.value),
+    Obtained("estimate", "an estimate", factor=settings.MASS_ESTIMATE.value),
+)

@@ -1,0 +1,51 @@
+"""What the workshop itself decided: named, with its unit, and printed as the house's own wherever it is used."""
+
+from dataclasses import dataclass
+
+HOUSE_VALUE = "house value"
+
+
+@dataclass(frozen=True)
+class Setting:
+    """One value of the house."""
+
+    name: str
+    words: str
+    value: float
+    unit: str = ""
+    source: str = HOUSE_VALUE
+
+
+CLOSE_FROM = Setting("close_from", "a strength check is close to limit above this utilisation", 0.75)
+TILT_LIMIT = Setting("tilt_limit_deg", "greatest tilt as it hangs", 3.0, "°")
+TILT_CLOSE_FROM = Setting("tilt_close_from_deg", "a tilt is close to limit from here", 2.0, "°")
+HEADROOM_LEFT = Setting("headroom_left_m", "least height left over the hook", 0.20, "m")
+HEADROOM_CLOSE_BELOW = Setting("headroom_close_below_m", "headroom is close to limit below this", 0.30, "m")
+DYNAMIC_FACTOR = Setting("dynamic_factor", "dynamic factor in normal hoisting; the WLL contains it", 1.0)
+TAPE = Setting("spread_tape_m", "spread of a length measured with a tape", 0.010, "m")
+TAG_LENGTH = Setting("spread_tag_length", "spread of a length read from a tag, as a share of it", 0.02)
+CG_DRAWING = Setting("spread_cg_drawing_m", "spread of a centre of gravity from a drawing", 0.020, "m")
+CG_TRIAL = Setting("spread_cg_trial_m", "spread of a centre of gravity from a trial lift", 0.030, "m")
+CG_BY_EYE = Setting("spread_cg_by_eye_m", "spread of a centre of gravity judged by eye", 0.100, "m")
+MASS_WEIGHED = Setting("contingency_weighed", "contingency of a mass that was weighed", 1.03)
+MASS_PLATE = Setting("contingency_plate", "contingency of a mass from a plate or a drawing of this build", 1.05)
+MASS_ADDED = Setting("contingency_added", "contingency of a maker's dry mass with listed parts and fluids added", 1.10)
+MASS_SISTER = Setting("contingency_sister", "contingency of a mass taken from an identical sister", 1.15)
+MASS_CALCULATED = Setting("contingency_calculated", "contingency of a mass added up from its parts", 1.15)
+MASS_ESTIMATE = Setting("contingency_estimate", "contingency of a mass that is an estimate", 1.25)
+LOAD_CELL_READING = Setting("spread_load_cell", "spread of a reading on a load cell, as a share of it", 0.02)
+INCLINOMETER = Setting("spread_inclinometer_deg", "spread of a tilt read on an inclinometer", 0.2, "°")
+SPIRIT_LEVEL = Setting("spread_spirit_level_deg", "spread of a tilt by spirit level or plumb line", 0.5, "°")
+HOOK_LOAD_OVER_PLAN = Setting("hook_load_over_plan", "highest hook load at the trial, as a share of the plan", 1.05)
+LEG_ANGLE_CLOSE = Setting("leg_angle_close_deg", "a leg is close to limit this near to its flattest", 5.0, "°")
+STABILITY_CLOSE_BELOW = Setting(
+    "stability_close_below_m", "a centre of gravity is close to limit when this little below the eyes", 0.05, "m"
+)
+LOAD_CELL_READING = Setting("spread_load_cell", "spread of a load cell's reading, as a share of it", 0.02)
+INCLINOMETER = Setting("spread_inclinometer_deg", "spread of an inclinometer's reading", 0.2, "°")
+SPIRIT_LEVEL = Setting("spread_spirit_level_deg", "spread of a tilt by spirit level or plumb line", 0.5, "°")
+HOOK_LOAD_OVER_PLAN = Setting("hook_load_over_plan", "most hook load at a trial, as a share of the plan", 1.03)
+LEG_ANGLE_CLOSE = Setting("leg_angle_close_deg", "a leg is close to its greatest angle within this", 5.0, "°")
+STABILITY_CLOSE_BELOW = Setting("stability_close_below_m", "stability is close to limit below this", 0.05, "m")
+
+SETTINGS = {each.name: each for each in tuple(globals().values()) if isinstance(each, Setting)}
