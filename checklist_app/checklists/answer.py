@@ -45,7 +45,11 @@ class Photo:
 
 @dataclass(frozen=True)
 class Request:
-    """What was asked, by whom, on which device. `at` is the device's time, "…Z"; `salt` is chance made outside."""
+    """What was asked, by whom, on which device. `at` is the device's time, "…Z"; `salt` is chance made outside.
+
+    `device` makes the entries; `page_device` shows the page, if that is another one (a browser whose forms the
+    server turns into entries).
+    """
 
     method: str
     path: str
@@ -62,6 +66,7 @@ class Request:
     verified: Verified | None = None
     pin_fault: str = ""
     theme: str = ""
+    page_device: str = ""
 
     def one(self, name: str) -> str:
         """The first text sent under this name, without the blanks around it; empty if there is none."""

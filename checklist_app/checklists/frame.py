@@ -23,7 +23,7 @@ def frame(request: Request, title: str, where: str = "", note: str = "", back: s
         "person": request.person,
         "theme": request.theme if request.theme in THEMES else "",
         "token": request.form_token,
-        "device": request.device,
+        "device": request.page_device or request.device,
         "path": request.path,
         "nav": (),
     }
