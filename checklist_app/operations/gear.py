@@ -119,6 +119,7 @@ class Hoist(Gear):
 
     kinds = ("hoist",)
     highest_hook_m: float
+    hook_mass_kg: float
 
 
 class LoadCell(Gear):

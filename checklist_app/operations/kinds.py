@@ -147,6 +147,7 @@ HOIST = (
     Field("highest_hook_m", "highest hook over the floor", NUMBER, "m", 0.2, 60.0, usual=(2.0, 8.0)),
     Field("place", "place"),
     Field("hook_counts", "the plate counts its own hook as load", FLAG),
+    Field("hook_mass_kg", "mass of its own hook", NUMBER, "kg", 0.1, 5000.0, usual=(1.0, 100.0)),
     *KEPT,
 )
 LOAD_CELL = (*MADE, WLL, REACH, Field("calibrated_until", "calibrated until", DATE), *KEPT)
