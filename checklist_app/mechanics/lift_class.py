@@ -14,6 +14,7 @@ class LiftClass(Enum):
 
 
 NON_ROUTINE_ABOVE = 0.75  # EM 385-1-1: a critical lift goes above 75 % of the rating
+ESTIMATE_ABOVE = 1.16  # house setting: a mass from a sister or from its parts has 1.15
 COMPLEX_ABOVE = 0.90  # house setting, after contractors' manuals (90 %)
 
 
@@ -46,23 +47,30 @@ def class_by_utilisation(worst_utilisation: float) -> LiftClass:
     return LiftClass.NON_ROUTINE if worst_utilisation <= COMPLEX_ABOVE else LiftClass.COMPLEX
 
 
-def class_by_knowledge(mass_is_estimated: bool, cg_is_known: bool) -> LiftClass:
-    """Class by what is known of the load.
+def class_by_knowledge(mass_may_be_higher: float, cg_is_known: bool) -> LiftClass:
+    """Class by how well the load is known.
 
-        mass estimated, or centre of gravity not known: non-routine
+        centre of gravity not known, or a mass that may be over 1.16 times as high: non-routine
 
     Source:
         HSE_PLANNING for the three classes, HOUSE_SETTING for what puts a lift into which.
 
     Args:
-        mass_is_estimated: the mass is an estimate.
+        mass_may_be_higher: highest mass / stated mass [-], 1 or more; an estimate has 1.25.
         cg_is_known: the centre of gravity is known.
 
     Returns:
         Class of the lift.
 
+    Raises:
+        OutOfRangeError: If the ratio is no number of 1 or more.
+
     Example:
-        >>> class_by_knowledge(mass_is_estimated=True, cg_is_known=True).value
+        >>> class_by_knowledge(1.25, cg_is_known=True).value
         'non-routine'
     """
-    return LiftClass.ROUTINE if cg_is_known and not mass_is_estimated else LiftClass.NON_ROUTINE
+    if not mass_may_be_higher >= 1.0:
+        raise OutOfRangeError("highest mass / stated mass", mass_may_be_higher, "a number of 1 or more", "HSE_PLANNING")
+
+    surely = cg_is_known and mass_may_be_higher <= ESTIMATE_ABOVE
+    return LiftClass.ROUTINE if surely else LiftClass.NON_ROUTINE

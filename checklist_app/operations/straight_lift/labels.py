@@ -1,0 +1,55 @@
+"""Figures as they are written into the drawing."""
+
+from math import ceil
+
+from checklist_app.operations.check import Check, highest_utilisation
+
+
+def metres(length_m: float) -> str:
+    """A length.
+
+    Example:
+        >>> metres(1.25)
+        '1.25 m'
+    """
+    return f"{length_m:.2f} m"
+
+
+def degrees(angle_deg: float) -> str:
+    """An angle.
+
+    Example:
+        >>> degrees(29.96)
+        '30.0°'
+    """
+    return f"{angle_deg:.1f}°"
+
+
+def kilonewtons(force_kn: float) -> str:
+    """A force.
+
+    Example:
+        >>> kilonewtons(5.6619)
+        '5.66 kN'
+    """
+    return f"{force_kn:.2f} kN" if force_kn < 100.0 else f"{force_kn:.1f} kN"
+
+
+def percent(share: float) -> str:
+    """A utilisation; what is over the limit is rounded up, so that 100.2 % never reads 100 %.
+
+    Example:
+        >>> percent(0.714), percent(1.125)
+        ('71 %', '113 %')
+    """
+    whole = round(100.0 * share) if share <= 1.0 else ceil(100.0 * share)
+
+    return f"{whole} %"
+
+
+def leg_percent(checks: tuple[Check, ...], label: str) -> str:
+    """The highest utilisation of anything in one leg, at its worst; empty while nothing is computed."""
+    used = [highest_utilisation(check) for check in checks if check.row == label]
+    highest = max(used, default=0.0)
+
+    return percent(highest) if highest > 0.0 else ""

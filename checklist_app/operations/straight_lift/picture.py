@@ -1,0 +1,196 @@
+"""The lift to scale, hung as it will hang, seen square to the plane of the two legs."""
+
+from typing import NamedTuple
+
+from checklist_app.mechanics import vectors
+from checklist_app.mechanics.vectors import Vec
+from checklist_app.operations.check import Check
+from checklist_app.operations.drawing import (
+    Anchor,
+    Arc,
+    Dimension,
+    Drawing,
+    Line,
+    Point,
+    Polyline,
+    Primitive,
+    Role,
+    Text,
+)
+from checklist_app.operations.graph import Waits
+from checklist_app.operations.straight_lift.labels import degrees, kilonewtons, leg_percent, metres
+
+BEYOND_EYES, EYE_RADIUS_M, HOOK_RADIUS_M = 0.2, 0.03, 0.06
+ROPE_M = 4.0 * HOOK_RADIUS_M
+ARC_SHARE, PLUMB_BELOW = 0.35, 0.12
+
+
+class View(NamedTuple):
+    """Where the hook is, and which way is level and upright as it hangs."""
+
+    hook: Vec
+    level: Vec
+    upright: Vec
+
+    def seen(self, point: Vec) -> Point:
+        """A point of the load, from the hook: to the right, and upwards."""
+        step = vectors.between(self.hook, point)
+        return vectors.dot(step, self.level), vectors.dot(step, self.upright)
+
+
+def picture(
+    hook_at: Vec | None, level: Vec | None, upright: Vec | None, cg: Vec | None, eye_at: tuple[Vec | None, ...],
+    bottom_z_m: float | None, top_z_m: float | None, lift_height_m: float | None,
+    underside_below_hook_m: float | None, highest_hook_m: float | None, hook_height_m: float | None,
+    fittings_m: float | None, leg_m: tuple[float | None, ...], leg_angle_deg: tuple[float | None, ...],
+    leg_tension_kn: tuple[float | None, ...], hung_tilt_along_deg: float | None, hung_tilt_across_deg: float | None,
+    leg: tuple[str, ...], checks: tuple[Check, ...],
+) -> Drawing:
+    """What is known so far, around the legs; without legs there is nothing to draw."""
+    if hook_at is None or level is None or upright is None or cg is None or None in eye_at:
+        raise Waits("eyes, legs and centre of gravity, for the drawing")
+    view = View(hook_at, level, upright)
+    eyes = tuple(view.seen(eye) for eye in eye_at if eye is not None)
+    parts: list[Primitive] = [
+        *_body(view, eye_at, cg, bottom_z_m, top_z_m),
+        *_floor(eyes, underside_below_hook_m, lift_height_m),
+        *_plumb_line(view.seen(cg), underside_below_hook_m),
+        *_above(fittings_m, highest_hook_m, hook_height_m),
+        *_span(eyes, eye_at),
+    ]
+    for side, (label, eye, long_m, angle_deg, pull_kn) in enumerate(
+        zip(leg, eyes, leg_m, leg_angle_deg, leg_tension_kn, strict=True)
+    ):
+        parts += _leg(side, label, eye, long_m, angle_deg, pull_kn, leg_percent(checks, label))
+    parts += _tilts(view.seen(cg), hung_tilt_along_deg, hung_tilt_across_deg)
+
+    return Drawing(_told(leg, leg_angle_deg, leg_tension_kn, hung_tilt_along_deg), (0.0, 0.0), tuple(parts))
+
+
+def _body(
+    view: View, eye_at: tuple[Vec | None, ...], cg: Vec, bottom_z_m: float | None, top_z_m: float | None
+) -> list[Primitive]:
+    """Outline between underside and highest part; its ends are not known and stand a little beyond the eyes."""
+    if bottom_z_m is None or top_z_m is None:
+        return []
+    across = [eye.x for eye in eye_at if eye is not None] + [cg.x]
+    left, right = min(across), max(across)
+    beyond = BEYOND_EYES * (right - left) + EYE_RADIUS_M
+    corners = (
+        (left - beyond, bottom_z_m), (right + beyond, bottom_z_m), (right + beyond, top_z_m), (left - beyond, top_z_m)
+    )
+    outline = tuple(view.seen(Vec(x, cg.y, z)) for x, z in corners)
+
+    return [Polyline(outline, Role.OUTLINE, closed=True, about=("bottom_z_m", "top_z_m"))]
+
+
+def _floor(
+    eyes: tuple[Point, ...], underside_below_hook_m: float | None, lift_height_m: float | None
+) -> list[Primitive]:
+    if underside_below_hook_m is None or lift_height_m is None:
+        return []
+    (left, _), (right, _) = eyes
+    wide = 0.6 * abs(right - left) + 0.2
+    under = -underside_below_hook_m
+    floor = under - lift_height_m
+    ends = (min(left, right) - wide, max(left, right) + wide)
+    parts: list[Primitive] = [Line((ends[0], floor), (ends[1], floor), Role.GROUND)]
+    if lift_height_m > 0.0:
+        start, end = (ends[1], floor), (ends[1], under)
+        parts.append(Dimension(start, end, metres(lift_height_m), about=("lift_height_m",)))
+
+    return parts
+
+
+def _plumb_line(cg: Point, underside_below_hook_m: float | None) -> list[Primitive]:
+    below = min(cg[1], -(underside_below_hook_m or 0.0)) - PLUMB_BELOW
+    arm = EYE_RADIUS_M * 1.6
+
+    return [
+        Line((0.0, 0.0), (0.0, cg[1]), Role.PLUMB),
+        Line((0.0, cg[1]), (0.0, below), Role.PLUMB_ON),
+        Arc(cg, EYE_RADIUS_M, 0.0, 360.0, Role.SOLID, ("cg_x_m", "cg_y_m", "cg_z_m")),
+        Line((cg[0] - arm, cg[1]), (cg[0] + arm, cg[1]), Role.FINE),
+        Line((cg[0], cg[1] - arm), (cg[0], cg[1] + arm), Role.FINE),
+        Text((cg[0] + 1.5 * arm, cg[1]), "centre of gravity", Role.TEXT_SOFT, about=("cg_x_m", "cg_y_m", "cg_z_m")),
+    ]
+
+
+def _above(
+    fittings_m: float | None, highest_hook_m: float | None, hook_height_m: float | None
+) -> list[Primitive]:
+    """From where the legs meet up to the hook's saddle, and what is left above it."""
+    saddle = fittings_m or 0.0
+    parts: list[Primitive] = [
+        Arc((0.0, saddle + HOOK_RADIUS_M), HOOK_RADIUS_M, -200.0, 90.0, Role.MEMBER, ("hoist_strength",)),
+        Line((0.0, saddle + 2.0 * HOOK_RADIUS_M), (0.0, saddle + ROPE_M), Role.MEMBER, ("hoist_strength",)),
+    ]
+    if saddle > 0.0:
+        parts.append(Line((0.0, 0.0), (0.0, saddle), Role.MEMBER, ("hook_fitting_strength",)))
+    if highest_hook_m is not None and hook_height_m is not None and highest_hook_m > hook_height_m:
+        left_m = highest_hook_m - hook_height_m
+        top = (0.0, saddle + left_m)
+        parts.append(Dimension((0.0, saddle), top, f"{metres(left_m)} left", aside=0.3, about=("headroom",)))
+
+    return parts
+
+
+def _span(eyes: tuple[Point, ...], eye_at: tuple[Vec | None, ...]) -> list[Primitive]:
+    left, right = eyes
+    known = [eye for eye in eye_at if eye is not None]
+    apart_m = vectors.length(vectors.between(known[0], known[1]))
+    about = ("eyes_apart_m",)
+    circles = [Arc(eye, EYE_RADIUS_M, 0.0, 360.0, Role.SOLID, ("eye_strength", "carrier_strength")) for eye in eyes]
+
+    return [*circles, Dimension(left, right, metres(apart_m), aside=-0.12, about=about)]
+
+
+def _leg(
+    side: int, label: str, eye: Point, long_m: float | None, angle_deg: float | None, pull_kn: float | None, used: str
+) -> list[Primitive]:
+    outwards = -1.0 if eye[0] < 0.0 or (eye[0] == 0.0 and side == 0) else 1.0
+    anchor = Anchor.END if outwards < 0.0 else Anchor.START
+    beside = (eye[0] / 2.0 + 0.05 * outwards, eye[1] / 2.0)
+    about = (f"sling_strength[{label}]",)
+    parts: list[Primitive] = [Line((0.0, 0.0), eye, Role.MEMBER, about)]
+    if angle_deg is not None and angle_deg > 0.5:
+        shows, radius = (f"leg_angle[{label}]",), ARC_SHARE * (long_m or 1.0)
+        parts.append(Arc((0.0, 0.0), radius, -90.0, -90.0 + outwards * angle_deg, Role.ANGLE, shows))
+        inside = (outwards * 0.02, -radius)
+        parts.append(Text(inside, degrees(angle_deg), Role.TEXT_ANGLE, anchor, 1.1, shows))
+    if pull_kn is not None:
+        parts.append(Text(beside, kilonewtons(pull_kn), Role.TEXT_BIG, anchor, 0.0, about))
+    if used:
+        parts.append(Text(beside, used, Role.TEXT, anchor, 1.2, about))
+    if long_m is not None:
+        shows = (f"leg_length_m[{label}]",)
+        parts.append(Text(beside, f"{label} {metres(long_m)}", Role.TEXT_SOFT, anchor, 2.3, shows))
+
+    return parts
+
+
+def _tilts(cg: Point, along_deg: float | None, across_deg: float | None) -> list[Primitive]:
+    told = [
+        f"{words} {degrees(abs(angle))}"
+        for words, angle in (("tilt lengthwise", along_deg), ("crosswise", across_deg))
+        if angle is not None
+    ]
+    if not told:
+        return []
+    at = (cg[0] + 2.4 * EYE_RADIUS_M, cg[1])
+
+    return [Text(at, ", ".join(told), Role.TEXT_SOFT, Anchor.START, 1.1, ("tilt_along", "tilt_across"))]
+
+
+def _told(
+    leg: tuple[str, ...], angles: tuple[float | None, ...], pulls: tuple[float | None, ...], tilt_deg: float | None
+) -> str:
+    """The drawing in words, for who cannot see it."""
+    legs = [
+        f"{label} leg at {degrees(angle)} from vertical" + (f" pulls {kilonewtons(pull)}" if pull is not None else "")
+        for label, angle, pull in zip(leg, angles, pulls, strict=True)
+        if angle is not None
+    ]
+    tilt = [f"tilt lengthwise {degrees(abs(tilt_deg))}"] if tilt_deg is not None else []
+
+    return "The load on one hook, as it will hang: " + "; ".join(legs + tilt) + "."

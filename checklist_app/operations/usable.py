@@ -1,0 +1,38 @@
+"""Whether a piece of gear may be used on the day: custody, quarantine, examination, marking, proofs."""
+
+from collections.abc import Iterator
+
+from checklist_app.operations.check import State
+from checklist_app.operations.gear import Gear, GearState
+from checklist_app.operations.graph import Day, NotApplicable
+
+IN_USE = ("in service", "hired in")
+
+
+def usable(item: Gear, day: Day) -> State:
+    """Holds when nothing speaks against it.
+
+    Raises:
+        NotApplicable: For what was typed in: no register vouches for it, and it cannot be signed.
+    """
+    if item.state is None:
+        raise NotApplicable("typed in, not from the register: cannot be signed")
+    faults = tuple(_faults(item.state, day))
+    if faults:
+        return State(False, f"{item.id}: {'; '.join(faults)}")
+
+    return State(True, f"{item.id}: {item.state.custody}, marked, next examination due {item.state.due}")
+
+
+def _faults(state: GearState, day: Day) -> Iterator[str]:
+    yield from (f"in quarantine: {reason}" if reason else "in quarantine" for reason in state.quarantined)
+    if state.custody not in IN_USE:
+        yield f"is {state.custody}" if state.custody else "nobody says where it stands"
+    if not state.due:
+        yield "no examination is entered"
+    elif not day <= state.due:
+        yield f"its examination was due {state.due}"
+    if not state.marked:
+        yield "its marking cannot be read"
+    if state.lacks:
+        yield f"{state.origin}, and it lacks {', '.join(state.lacks)}"
