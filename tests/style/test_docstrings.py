@@ -1,4 +1,4 @@
-"""Every function of the engineering floor says what it computes, in which units, after whom, with a runnable example."""
+"""Every function of the engineering floor says what it computes, in which units, after whom, by example."""
 
 import ast
 import doctest
@@ -43,7 +43,7 @@ def test_a_clause_function_says_all_that_a_reader_with_the_standard_needs(clause
     assert {"Source", "Returns", "Example"} <= said.keys(), "write Source:, Returns: and Example: into the docstring"
     assert ">>>" in said["Example"], "the example must run: write >>>"
     if returns_number(function):
-        assert re.search(r"^ {4,}\S.*", said["formula"], re.MULTILINE), "write the formula, indented, under the first line"
+        assert re.search(r"^ {4,}\S.*", said["formula"], re.MULTILINE), "write the formula, indented, under line one"
         assert "[" in said["Returns"], "write the unit of what is returned in [ ]"
 
 

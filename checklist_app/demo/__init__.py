@@ -1,0 +1,1 @@
+"""An invented yard, filled into a fresh folder by running the real code."""
