@@ -12,6 +12,9 @@ IN_USE = ("in service", "hired in")
 def usable(item: Gear, day: Day) -> State:
     """Holds when nothing speaks against it.
 
+    Source:
+        LOLER for examination and marking; OSHA_CUSTOM_ACCESSORIES for the proofs of what the workshop built itself.
+
     Raises:
         NotApplicable: For what was typed in: no register vouches for it, and it cannot be signed.
     """

@@ -42,7 +42,7 @@ def pick_point(*steps: tuple[float, float], **facts: Any) -> Gear:
 
 
 def exactly(value: float) -> Measured:
-    return Measured(value, "exact")
+    return Measured(value, plus_minus=0.0)
 
 
 def leg(**changes: Any) -> dict[str, Any]:
