@@ -1,0 +1,101 @@
+"""The one way in for what devices made themselves: entries, and the parts that they name."""
+
+import json
+from typing import Any
+
+from flask import Blueprint, Response, abort, jsonify, request
+
+from checklist_app.checklists.entry import Entry, trusted
+from checklist_app.records.door import CONFIRMED, TooMany
+from checklist_app.records.moments import moment
+from checklist_app.records.parts import LARGEST_BYTES, NotThatPart
+from checklist_app.records.store import SetBack
+from checklist_app.web import current
+from checklist_app.web.access import DEVICE, by_device, signed_in
+from checklist_app.web.sealing import seal_what_closed
+
+LARGEST_BATCH_BYTES = 1024 * 1024
+BEARER = "Bearer "
+
+blueprint = Blueprint("entries", __name__)
+
+
+@blueprint.get("/device")
+@signed_in
+def device() -> Response:
+    """What the page script needs to send entries by itself. Only a page of ours can read it."""
+    return jsonify(device=current.device(), credential=request.cookies.get(DEVICE, ""))
+
+
+@blueprint.put("/entries")
+@by_device
+def put_entries() -> Response:
+    """One answer an item, in order: confirmed with its number, refused in words, or later."""
+    name = device_of_request()
+    batch = batch_of(request.get_data())
+    if batch["cursor"]["number"]:
+        refuse_unknown_cursor(batch["cursor"])
+    try:
+        answers = current.store().put(name, batch["entries"], moment(current.now()))
+    except TooMany as error:
+        abort(413, f"{error}: send half of it.")
+    current.changed()
+    seal_what_closed(confirmed(batch["entries"], answers))
+
+    return jsonify(entries=answers, cursor=current.store().cursor())
+
+
+@blueprint.put("/parts/<digest>")
+@by_device
+def put_part(digest: str) -> Response:
+    """Bytes under their digest. The same bytes again change nothing."""
+    request.max_content_length = LARGEST_BYTES
+    device_of_request()
+    try:
+        current.store().parts.put(digest, request.get_data())
+    except NotThatPart as error:
+        abort(422, f"{error}.")
+
+    return jsonify(part=digest)
+
+
+def confirmed(items: list[Any], answers: list[dict[str, Any]]) -> list[Entry]:
+    """The entries of a batch that are kept now."""
+    return [trusted(item["body"].encode()) for item, answer in zip(items, answers, strict=True)
+            if answer["state"] == CONFIRMED]
+
+
+def device_of_request() -> str:
+    """The device whose credential came with the request. A revoked one is heard, and what it brings is marked."""
+    said = request.headers.get("Authorization", "")
+    found = current.store().devices.find(said.removeprefix(BEARER)) if said.startswith(BEARER) else None
+    if found is None:
+        abort(401, "This device is not known here: sign in on it.")
+
+    return found
+
+
+def batch_of(data: bytes) -> dict[str, Any]:
+    """What was sent, as far as its outer shape goes; each entry is looked at by itself later."""
+    try:
+        said = json.loads(data)
+    except (ValueError, RecursionError):
+        abort(400, "This is no batch of entries.")
+    cursor = said.get("cursor") or {"number": 0, "head": ""} if isinstance(said, dict) else None
+    if not is_cursor(cursor) or not isinstance(said.get("entries"), list):
+        abort(400, "A batch has a cursor and a list of entries.")
+
+    return {"cursor": cursor, "entries": said["entries"]}
+
+
+def is_cursor(said: Any) -> bool:
+    return (isinstance(said, dict) and isinstance(said.get("head"), str)
+            and isinstance(said.get("number"), int) and 0 <= said["number"] < 2**53)
+
+
+def refuse_unknown_cursor(cursor: dict[str, Any]) -> None:
+    """A server that was set back must be offered everything again."""
+    try:
+        current.store().since(cursor, limit=1)
+    except SetBack as error:
+        abort(409, f"{error}.")

@@ -1,0 +1,58 @@
+"""Entries that this server makes for a form without script, and the one place where pages keep what they made."""
+
+import secrets
+from collections.abc import Iterable, Iterator, Mapping
+from contextlib import contextmanager
+from dataclasses import replace
+from threading import Lock
+
+from checklist_app.checklists.answer import Person, Request
+from checklist_app.checklists.entry import Entry
+from checklist_app.checklists.made import Made
+from checklist_app.records.moments import moment
+from checklist_app.records.store import SERVERS_OWN
+from checklist_app.web import current
+from checklist_app.web.pages import asked
+
+SALT_BYTES = 16
+_locks: dict[str, Lock] = {}
+_all = Lock()
+
+
+def own_name() -> str:
+    """What this server is called where it makes entries for the browser that asks."""
+    return SERVERS_OWN + (current.device().partition("-")[2] or "unknown")
+
+
+@contextmanager
+def one_at_a_time() -> Iterator[None]:
+    """Two forms of one browser at once would count alike, and begin two tasks under one name."""
+    with _all:
+        lock = _locks.setdefault(own_name(), Lock())
+    with lock:
+        yield
+
+
+def making(person: Person | None = None) -> Made:
+    """What the signed-in person (or, at the first start, somebody who is just being made) is going to say."""
+    return Made(with_counter(asked(), person))
+
+
+def with_counter(request: Request, person: Person | None = None) -> Request:
+    name = own_name()
+    return replace(request, person=person or request.person, device=name, page_device=request.device,
+                   salt=secrets.token_hex(SALT_BYTES), counter=current.store().next_counter(name))
+
+
+def keep(entries: Iterable[Entry], parts: Mapping[str, bytes]) -> None:
+    """All in one batch, or nothing."""
+    entries = list(entries)
+    if not entries and not parts:
+        return
+    brought_by = entries[0].device if entries and entries[0].device == own_name() else current.device()
+    current.store().keep(entries, parts, brought_by, moment(current.now()))
+    current.changed()
+
+
+def keep_made(made: Made) -> None:
+    keep(made.keep, made.parts)

@@ -1,0 +1,51 @@
+"""Pages that stay on the server: the same frame and the same templates as those that travel."""
+
+from typing import Any
+
+from flask import Response, make_response, request
+
+from checklist_app.checklists.answer import Request
+from checklist_app.checklists.frame import frame
+from checklist_app.checklists.render import render
+from checklist_app.records.moments import moment
+from checklist_app.web import current
+from checklist_app.web.security import form_token
+
+THEME = "theme"
+NAVIGATION = (
+    ("/today", "Today", None),
+    ("/records", "Records", None),
+    ("/registers", "Registers", None),
+    ("/people", "People", ("administrator",)),
+)
+
+
+def asked() -> Request:
+    """What a page needs to know of the request when it reads no form."""
+    return Request(request.method, request.path, person=current.person(), device=current.device(),
+                   at=moment(current.now()), form_token=form_token(), theme=request.cookies.get(THEME, ""))
+
+
+def frame_of(title: str, back: str = "", **more: Any) -> dict[str, Any]:
+    """The frame of a page of this floor, with the ways to the other pages for a desk."""
+    made = frame(asked(), title, back=back, **more)
+    made["nav"] = navigation()
+
+    return made
+
+
+def navigation() -> tuple[dict[str, Any], ...]:
+    """Where a signed-in person may go from every page."""
+    who = current.account()
+    if who is None:
+        return ()
+
+    return tuple({"href": href, "words": words, "current": request.path.startswith(href)}
+                 for href, words, roles in NAVIGATION if roles is None or who.role in roles)
+
+
+def page(template: str, frame_: dict[str, Any], status: int = 200, **context: Any) -> Response:
+    response = make_response(render(template, page=frame_, **context), status)
+    response.headers["Vary"] = "HX-Request"
+
+    return response

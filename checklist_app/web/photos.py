@@ -1,0 +1,62 @@
+"""Photos that came with a form without script: made small, turned upright, rid of hidden data."""
+
+import warnings
+from io import BytesIO
+
+from PIL import Image, ImageOps, UnidentifiedImageError
+from werkzeug.datastructures import FileStorage, MultiDict
+from werkzeug.exceptions import RequestEntityTooLarge, UnsupportedMediaType
+
+from checklist_app.checklists.answer import Photo
+
+LARGEST_BYTES = 8 * 1024 * 1024
+MOST_PIXELS = 64_000_000
+LONGEST_SIDE_PX = 1600
+QUALITY = 82
+FORMATS = ("JPEG", "PNG", "WEBP")
+MIME = "image/jpeg"
+
+
+def photos_of(files: "MultiDict[str, FileStorage]") -> dict[str, tuple[Photo, ...]]:
+    """The pictures of a form by field; a field left empty brings none."""
+    taken: dict[str, tuple[Photo, ...]] = {}
+    for name in files:
+        pictures = tuple(small(file) for file in files.getlist(name) if file.filename)
+        if pictures:
+            taken[name] = pictures
+
+    return taken
+
+
+def small(file: FileStorage) -> Photo:
+    """One picture as a JPEG of at most 1600 pixels a side, with nothing in it but the picture.
+
+    Raises:
+        RequestEntityTooLarge: If the file or the picture is too large.
+        UnsupportedMediaType: If it is no picture of a kind that is taken.
+    """
+    data = file.stream.read(LARGEST_BYTES + 1)
+    if len(data) > LARGEST_BYTES:
+        raise RequestEntityTooLarge("A photo may have 8 MB.")
+
+    return Photo(MIME, re_encoded(data))
+
+
+def re_encoded(data: bytes) -> bytes:
+    try:
+        with warnings.catch_warnings(), Image.open(BytesIO(data), formats=FORMATS) as picture:
+            warnings.simplefilter("error", Image.DecompressionBombWarning)
+            if picture.width * picture.height > MOST_PIXELS:
+                raise RequestEntityTooLarge("This photo has more pixels than a camera makes.")
+            picture.draft("RGB", (LONGEST_SIDE_PX, LONGEST_SIDE_PX))
+            upright = ImageOps.exif_transpose(picture).convert("RGB")
+    except (UnidentifiedImageError, OSError, SyntaxError, ValueError, Image.DecompressionBombError,
+            Image.DecompressionBombWarning) as error:
+        raise UnsupportedMediaType("This is no photo that can be read. JPEG, PNG and WebP are taken.") from error
+    upright.thumbnail((LONGEST_SIDE_PX, LONGEST_SIDE_PX))
+    bare = Image.new("RGB", upright.size)
+    bare.paste(upright)
+    kept = BytesIO()
+    bare.save(kept, "JPEG", quality=QUALITY, optimize=True)
+
+    return kept.getvalue()

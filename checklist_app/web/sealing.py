@@ -1,0 +1,43 @@
+"""A task that was closed is sealed at once; the record is then all that can be opened of it."""
+
+import logging
+from collections.abc import Iterable
+
+from checklist_app.checklists.entry import Entry
+from checklist_app.records.moments import moment
+from checklist_app.records.seal import NotYet, seal
+from checklist_app.web import current
+
+CLOSING = "closing"
+log = logging.getLogger(__name__)
+
+
+def seal_what_closed(entries: Iterable[Entry]) -> str | None:
+    """Seal the tasks that these entries closed; the digest of the last record, if there is one."""
+    record = None
+    for task in sorted({entry.about[1] for entry in entries if entry.type == CLOSING and entry.about[0] == "task"}):
+        record = sealed(task)
+
+    return record
+
+
+def seal_what_was_left() -> None:
+    """Tasks closed just before the server went down: their closing is kept, their record is not made yet."""
+    for task in current.world().tasks():
+        if any(entry.type == CLOSING for entry in current.world().entries(("task", task))):
+            sealed(task)
+
+
+def sealed(task: str) -> str | None:
+    """The record of a closed task. A closing that does not count seals nothing, and some things must come first."""
+    store = current.store()
+    if not any(entry.type == CLOSING for entry in store.entries(("task", task))):
+        return None
+    try:
+        digest = seal(store, task, moment(current.now()))
+    except NotYet as reason:
+        log.warning("%s is closed and not sealed yet: %s", task, reason)
+        return None
+    current.changed()
+
+    return digest
