@@ -12,7 +12,7 @@ from checklist_app.checklists.answer import Request
 from checklist_app.checklists.canonical import NotCanonical, as_typed
 from checklist_app.checklists.entry import Entry, Unusable
 from checklist_app.checklists.fold import Folded, own_earlier, seen
-from checklist_app.checklists.hidden import brought, is_scripted
+from checklist_app.checklists.hidden import brought, left_to_read
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.prompts import Asked
 from checklist_app.checklists.values import Value, words
@@ -59,17 +59,14 @@ def take(request: Request, asked: Iterable[Asked], folded: Folded, world: World)
     """
     asked = tuple(asked)
     made = Made(request)
-    if is_scripted(request.form):
-        assert request.person is not None
-        return Taken(*brought(request.form, asked, request.person.id))
-    faults = {}
-    for prompt in asked:
+    entries, parts, faults = brought(request.form, asked, made.author)
+    for prompt in left_to_read(request.form, asked):
         try:
             _answer(request, prompt, folded, world, made)
         except (Unclear, Unusable, NotCanonical) as error:
             faults[prompt.name] = str(error) if isinstance(error, Unclear) else f"This cannot be kept: {error}."
 
-    return Taken(tuple(made.keep), made.parts, faults)
+    return Taken((*entries, *made.keep), parts | made.parts, faults)
 
 
 def _answer(request: Request, prompt: Asked, folded: Folded, world: World, made: Made) -> None:
@@ -92,8 +89,7 @@ def _answer(request: Request, prompt: Asked, folded: Folded, world: World, made:
 
 def _say(request: Request, prompt: Asked, value: Value, replaced: Iterable[str], folded: Folded, made: Made) -> None:
     """His own earlier answers on this device are replaced too: an old page is no disagreement."""
-    assert request.person is not None
-    own = own_earlier(folded, prompt.path, request.person.id, request.device)
+    own = own_earlier(folded, prompt.path, made.author, request.device)
     made.say(prompt.about, prompt.path, value, {*replaced, *own})
 
 

@@ -1,26 +1,35 @@
 """Entries that a page's script made: their exact bytes come in hidden fields, and nothing about them is altered."""
 
-from collections.abc import Iterable, Mapping
+from collections.abc import Iterable
 
 from checklist_app.checklists.canonical import digest
 from checklist_app.checklists.entry import Entry, Unusable, read
-from checklist_app.checklists.prompts import Asked
+from checklist_app.checklists.prompts import Asked, Form
 from checklist_app.checklists.values import parts_named
 
 SCRIPTED = "entries"
-"""Sent by the page's script with every form: the plain fields beside it are not read again."""
+"""Sent by the page's script when it spoke for every prompt of the form: no plain field is read again."""
 ENTRY, PART = "entry", "part"
 ALWAYS = frozenset({"withdrawn"})
 OTHER_ANSWERS = frozenset({"dont_know", "not_used"})
 
 
-def is_scripted(form: Mapping[str, tuple[str, ...]]) -> bool:
-    """Whether a page's script has made the entries of this form."""
-    return SCRIPTED in form or ENTRY in form
+def left_to_read(form: Form, asked: Iterable[Asked]) -> tuple[Asked, ...]:
+    """The prompts whose plain fields are to be read: all that the page's script did not speak for."""
+    if SCRIPTED in form:
+        return ()
+    spoken = set()
+    for text in form.get(ENTRY, ()):
+        try:
+            entry = read(text.encode("utf-8", "surrogatepass"))
+        except Unusable:
+            continue
+        spoken.add((entry.about, entry.path))
+    return tuple(prompt for prompt in asked if (prompt.about, prompt.path) not in spoken)
 
 
-def brought(form: Mapping[str, tuple[str, ...]], asked: Iterable[Asked],
-            author: str) -> tuple[tuple[Entry, ...], dict[str, bytes], dict[str, str]]:
+def brought(form: Form, asked: Iterable[Asked], author: str) -> tuple[
+        tuple[Entry, ...], dict[str, bytes], dict[str, str]]:
     """The entries and parts of a form, and what is wrong with others, by the name of their field.
 
     Args:
@@ -61,7 +70,7 @@ def _refusal(entry: Entry, prompt: Asked | None, author: str) -> str:
     return ""
 
 
-def _parts(form: Mapping[str, tuple[str, ...]], entries: Iterable[Entry]) -> dict[str, bytes]:
+def _parts(form: Form, entries: Iterable[Entry]) -> dict[str, bytes]:
     """The parts that these entries name; any other that came along is left."""
     came = {digest(data): data for data in (text.encode("utf-8", "surrogatepass") for text in form.get(PART, ()))}
     named = {name for entry in entries for name in parts_named(entry.value)}

@@ -14,7 +14,7 @@ class Made:
         if request.person is None:
             raise ValueError("an entry has an author: nobody is signed in")
         self._request = request
-        self._author = request.person.id
+        self.author = request.person.id
         self.keep: list[Entry] = []
         self.parts: dict[str, bytes] = {}
 
@@ -25,7 +25,7 @@ class Made:
 
     def say(self, about: Path, path: Path, value: Value, replaces: Iterable[str] = ()) -> Entry:
         """One more entry by the person of this request."""
-        said = make(about, path, value, replaces, self._author, self._request.device,
+        said = make(about, path, value, replaces, self.author, self._request.device,
                     self._request.counter + len(self.keep), self._request.at)
         self.keep.append(said)
         return said

@@ -3,6 +3,9 @@
 from collections.abc import Mapping
 from typing import Any
 
+from checklist_app.operations.fields import FieldType
+from checklist_app.operations.kinds import KINDS, Kind
+
 
 class Unreadable(ValueError):
     """The facts of this document cannot be used; the message says why."""
@@ -18,8 +21,6 @@ def facts_now(schema: str, document: Any) -> Mapping[str, Any]:
     Raises:
         Unreadable: If the kind is unknown, the version is from a later app, or it is no such document.
     """
-    from checklist_app.operations.kinds import KINDS
-
     name, _, number = schema.partition("/")
     kind = KINDS.get(name)
     if kind is None or not number.isdecimal():
@@ -33,4 +34,17 @@ def facts_now(schema: str, document: Any) -> Mapping[str, Any]:
     for version in range(int(number), kind.version):
         facts = dict(kind.older[version](facts))
 
+    _refuse_rows(kind, facts)
+
     return facts
+
+
+def _refuse_rows(kind: Kind, facts: Mapping[str, Any]) -> None:
+    """A field may hold a text that cannot be read: it waits. Rows that are none would be no facts at all."""
+    for field in kind.fields:
+        if field.type is not FieldType.ROWS or field.name not in facts:
+            continue
+        rows = facts[field.name]
+        required = {column.name for column in field.columns if column.required}
+        if not isinstance(rows, list | tuple) or not all(isinstance(row, dict) and required <= row.keys() for row in rows):
+            raise Unreadable(f"{field.words}: a row is not complete")

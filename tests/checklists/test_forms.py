@@ -162,6 +162,14 @@ def test_entries_of_the_script_are_kept_to_the_byte_and_the_plain_fields_are_not
     assert taken.parts == {name: part} and not taken.faults
 
 
+def test_where_the_script_spoke_for_some_prompts_only_the_others_are_read():
+    entry = said(("mass_kg",), values.number("2400", "kg"), device="d-1")
+    form = {"entry": (entry.data.decode(),), "mass_kg": ("2400",), "sling_felt": ("yes",)}
+    taken = take(Request("POST", "/", form=form, person=RIGGER, device="s-1", at=AT), ALL, fold(()),
+                 MemoryWorld(today="2026-11-25"))
+    assert [entry.path for entry in taken.keep] == [("mass_kg",), ("sling_felt",)]
+
+
 @pytest.mark.parametrize(("entry", "words"), [
     (said(("lift_height_m",), values.number("1", "m")), "does not ask"),
     (make(("task", "t-2"), ("mass_kg",), values.number("1", "kg"), (), "p-1", "d-1", 1, AT), "does not ask"),
