@@ -1,0 +1,64 @@
+"""What an evaluation rests on that nobody measured: worst cases, how numbers were come by, what counts as exact."""
+
+from collections.abc import Iterator
+from typing import Any
+
+from checklist_app.operations.evaluate import Evaluation
+from checklist_app.operations.gear import Gear
+from checklist_app.operations.graph import DontKnow, Entry, NotUsed
+from checklist_app.operations.plan import words_of
+from checklist_app.operations.settings import HOUSE_VALUE
+from checklist_app.operations.task import Key, Measured
+from checklist_app.operations.words import said
+
+
+def assumptions(ev: Evaluation) -> list[str]:
+    """One sentence for each, in the order the entries are asked."""
+    found: list[str] = []
+    if not ev.with_spread:
+        found.append("every number counts as exact: how far it may lie off was left out")
+    for key in ev.plan.slots:
+        if key.name in ev.table.entries and not (key.row or "").startswith("*"):
+            found.extend(_of(ev, key, ev.table.entries[key.name]))
+    return found
+
+
+def _of(ev: Evaluation, key: Key, entry: Entry) -> Iterator[str]:
+    given = ev.task.answers.get(key)
+    words = words_of(ev.table, key)
+    if given is None and entry.default is not None:
+        yield f"{words}: {_default(entry.default, entry.unit)}"
+    elif isinstance(given, DontKnow):
+        yield f"{words}: not known; the worst case is taken"
+    elif isinstance(given, NotUsed):
+        yield f"{words}: not used ({given.reason})"
+    elif isinstance(given, Measured) and ev.with_spread:
+        yield from _measured(words, entry, given)
+    elif isinstance(given, Gear) and given.state is None:
+        yield f"{words}: {given.id} was typed in, not taken from the register"
+
+
+def _measured(words: str, entry: Entry, given: Measured) -> Iterator[str]:
+    how = next((each for each in entry.obtained if each.name == given.how), None)
+    if given.plus_minus is not None:
+        came = f", {how.words}" if how else ""
+        yield f"{words}: {said(given.value, entry.unit)}{came}, ± {_short(given.plus_minus)} {entry.unit}".rstrip()
+    elif how is not None:
+        where = how.spread(given.value)
+        low = f"{_short(where.low)} to" if where.low < given.value else "up to"
+        ends = f"{low} {_short(where.high)}"
+        yield f"{words}: {said(given.value, entry.unit)}, {how.words}, {ends} {entry.unit} ({HOUSE_VALUE})"
+
+
+def _default(default: Any, unit: str) -> str:
+    if isinstance(default, NotUsed):
+        return default.reason
+    low, high = getattr(default, "low", None), getattr(default, "high", None)
+    if low is not None and high is not None:
+        return f"{_short(low)} to {_short(high)} {unit}".rstrip() + f" ({HOUSE_VALUE})"
+
+    return f"{default} {unit}".rstrip() + f" ({HOUSE_VALUE})"
+
+
+def _short(value: float) -> str:
+    return f"{value:.6g}".replace("-", "−")
