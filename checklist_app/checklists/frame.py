@@ -8,6 +8,8 @@ from checklist_app.checklists.render import render
 ALL_CONFIRMED = {"state": "confirmed", "words": "all confirmed"}
 INSIDE = re.compile(r"/[A-Za-z0-9][^\s\\]*")
 THEMES = ("light", "dark", "sunlight")
+NAVIGATION = (("/today", "Today"), ("/records", "Records"), ("/registers", "Registers"))
+FOR_ADMINISTRATORS = (("/people", "People"),)
 
 
 def frame(request: Request, title: str, where: str = "", note: str = "", back: str = "/today",
@@ -25,8 +27,17 @@ def frame(request: Request, title: str, where: str = "", note: str = "", back: s
         "token": request.form_token,
         "device": request.page_device or request.device,
         "path": request.path,
-        "nav": (),
+        "nav": navigation(request),
     }
+
+
+def navigation(request: Request) -> tuple[dict[str, Any], ...]:
+    """Where a signed-in person may go from every page of a desk."""
+    if request.person is None:
+        return ()
+    ways = NAVIGATION + (FOR_ADMINISTRATORS if request.person.role == "administrator" else ())
+
+    return tuple({"href": href, "words": words, "current": request.path.startswith(href)} for href, words in ways)
 
 
 def whole(request: Request, template: str, page: dict[str, Any], status: int = 200, **context: Any) -> Answer:

@@ -52,7 +52,8 @@ class Accounts:
             NameTaken: If somebody signs in by this name already.
         """
         try:
-            Account.insert(person=person, name=tidy(name), name_key=name_key(name), role=known_role(role)).execute(self.db)
+            Account.insert(person=person, name=tidy(name), name_key=name_key(name),
+                           role=known_role(role)).execute(self.db)
         except p.IntegrityError as error:
             raise NameTaken(tidy(name)) from error
 
@@ -64,8 +65,8 @@ class Accounts:
             LastAdministrator: If this was the last administrator in use.
         """
         with sqlite.writing(self.db):
-            before = self.get(person)
-            if before is not None and is_last_administrator(self.all(), person) and (role != "administrator" or not active):
+            stays = role == "administrator" and active
+            if not stays and is_last_administrator(self.all(), person):
                 raise LastAdministrator(person)
             try:
                 Account.update(name=tidy(name), name_key=name_key(name), role=known_role(role), active=active).where(
@@ -94,7 +95,8 @@ class Accounts:
 
     def has_administrator(self) -> bool:
         """Whether somebody can already run the app: an administrator in use who has a PIN."""
-        return Account.select().where(Account.role == "administrator", Account.active, Account.pin_hash != "").exists(self.db)
+        query = Account.select().where(Account.role == "administrator", Account.active, Account.pin_hash != "")
+        return query.exists(self.db)
 
     def give_code(self, person: str | None, now: datetime) -> str:
         """A new one-time code; earlier ones for the same person are worth nothing."""
@@ -125,7 +127,7 @@ class Accounts:
         return True
 
     def check_pin(self, person: str, pin: str, device: str, now: datetime) -> None:
-        """Pass when the PIN is this person's. Every try counts before it is looked at, so that a hundred at once gain nothing.
+        """Pass when the PIN is this person's. A try counts before it is looked at: a hundred at once gain nothing.
 
         Args:
             device: Id of an enrolled device, empty for one that nobody knows.

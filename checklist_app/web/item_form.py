@@ -95,10 +95,12 @@ def hint(field: Field) -> str:
 
 def settled(kind: Kind, facts: Mapping[str, Any]) -> dict[str, Any]:
     """Facts without faults, as they are kept: figures with a point for the comma, everything else as typed."""
-    return {field.name: [{column.name: as_kept(column, row[column.name]) for column in field.columns if column.name in row}
-                         for row in facts[field.name]]
-            if field.type is FieldType.ROWS else as_kept(field, facts[field.name])
-            for field in kind.fields if field.name in facts}
+    return {field.name: [row_as_kept(field, row) for row in facts[field.name]] if field.type is FieldType.ROWS
+            else as_kept(field, facts[field.name]) for field in kind.fields if field.name in facts}
+
+
+def row_as_kept(field: Field, row: Mapping[str, str]) -> dict[str, str]:
+    return {column.name: as_kept(column, row[column.name]) for column in field.columns if column.name in row}
 
 
 def as_kept(field: Field, text: str) -> str:

@@ -12,12 +12,6 @@ from checklist_app.web import current
 from checklist_app.web.security import form_token
 
 THEME = "theme"
-NAVIGATION = (
-    ("/today", "Today", None),
-    ("/records", "Records", None),
-    ("/registers", "Registers", None),
-    ("/people", "People", ("administrator",)),
-)
 
 
 def asked() -> Request:
@@ -27,21 +21,8 @@ def asked() -> Request:
 
 
 def frame_of(title: str, back: str = "", **more: Any) -> dict[str, Any]:
-    """The frame of a page of this floor, with the ways to the other pages for a desk."""
-    made = frame(asked(), title, back=back, **more)
-    made["nav"] = navigation()
-
-    return made
-
-
-def navigation() -> tuple[dict[str, Any], ...]:
-    """Where a signed-in person may go from every page."""
-    who = current.account()
-    if who is None:
-        return ()
-
-    return tuple({"href": href, "words": words, "current": request.path.startswith(href)}
-                 for href, words, roles in NAVIGATION if roles is None or who.role in roles)
+    """The frame of a page of this floor."""
+    return frame(asked(), title, back=back, **more)
 
 
 def page(template: str, frame_: dict[str, Any], status: int = 200, **context: Any) -> Response:

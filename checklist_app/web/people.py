@@ -109,8 +109,8 @@ def form_page(found: Account | None, facts: Any, faults: dict[str, str], status:
 
 def code_page(found: Account) -> Response:
     code = current.accounts().give_code(found.person, current.now())
-    return page("web/people/code.html", frame_of(f"A code for {found.name}", back="/people", back_words="Back to people"),
-                name=found.name, code=code)
+    made = frame_of(f"A code for {found.name}", back="/people", back_words="Back to people")
+    return page("web/people/code.html", made, name=found.name, code=code)
 
 
 def account(person: str) -> Account:

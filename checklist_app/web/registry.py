@@ -44,7 +44,7 @@ def say_version(made: Made, kind: Kind, about: Path, facts: Mapping[str, Any], r
 
 
 def save_examination(about: Path, outcome: str, on: str, due: str, said: str) -> None:
-    """An examination; what was found not fit goes into quarantine in the same breath, what was incoming comes into use."""
+    """An examination. What was found not fit goes into quarantine with it, what was incoming comes into use."""
     with one_at_a_time():
         stands, made = folded(about), making()
         made.say(about, EXAMINATION, values.examination(outcome, on, due, made.words(said)), seen(stands, EXAMINATION))

@@ -42,7 +42,8 @@ def show_first_run() -> Response:
 def first_run() -> AnyResponse:
     """The code from the terminal makes the first administrator. Nothing else does, and it does it once."""
     refuse_when_run()
-    code, name, pin = request.form.get("code", ""), tidy(request.form.get("name", "")), request.form.get("pin", "").strip()
+    code, name = request.form.get("code", ""), tidy(request.form.get("name", ""))
+    pin = request.form.get("pin", "").strip()
     found = current.accounts().code(code, current.now())
     if found is None or found.person_id is not None:
         return first_run_page(code=NO_CODE.replace("an administrator", "who started the server"))

@@ -14,7 +14,7 @@ from checklist_app.records.door import powerless
 from checklist_app.web import current
 from checklist_app.web.access import WRITERS, allowed, everybody
 from checklist_app.web.keeping import keep, one_at_a_time, with_counter
-from checklist_app.web.pages import asked, navigation
+from checklist_app.web.pages import asked
 from checklist_app.web.photos import photos_of
 from checklist_app.web.sealing import seal_what_closed
 from checklist_app.web.security import TOKEN_FIELD

@@ -64,7 +64,8 @@ class People:
             made = keeping.making(Person(person, name, role))
             registry.say_version(made, KINDS["person"], ("person", person), facts)
             keeping.keep_made(made)
-            assert current.accounts().set_pin(person, pin, current.accounts().give_code(person, current.now()), current.now())
+            code = current.accounts().give_code(person, current.now())
+            assert current.accounts().set_pin(person, pin, code, current.now())
         return person
 
     def visitor(self, role: str) -> Visitor:

@@ -1,4 +1,4 @@
-"""What every page must be: whole HTML, one heading of the first order, ids once, every field named, forms with token."""
+"""What every page must be: whole HTML, one h1, ids once, every field named, forms with their token."""
 
 from html.parser import HTMLParser
 
@@ -47,7 +47,8 @@ class Page(HTMLParser):
 
     def handle_endtag(self, tag: str) -> None:
         if not self.open or self.open[-1][0] != tag:
-            self.faults.append(f"line {self.getpos()[0]}: </{tag}> closes {self.open[-1][0] if self.open else 'nothing'}")
+            last = self.open[-1][0] if self.open else "nothing"
+            self.faults.append(f"line {self.getpos()[0]}: </{tag}> closes {last}")
             return
         self.open.pop()
 
