@@ -1,15 +1,8 @@
 """Who must sign: it follows from the class of the lift."""
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
-from enum import Enum
 
-
-class LiftClass(Enum):
-    """How a lift is planned and who must sign for it."""
-
-    ROUTINE = "routine"
-    NON_ROUTINE = "non-routine"
-    COMPLEX = "complex"
+from checklist_app.mechanics.lift_class import LiftClass
 
 
 @dataclass(frozen=True)

@@ -9,6 +9,7 @@ from checklist_app.checklists.world import World
 
 STOP: Path = ("stop",)
 WHY: Path = ("stop_why",)
+NOTE: Path = ("stop_note",)
 PHOTO: Path = ("stop_photo",)
 REASONS = ("somebody was in the zone", "it hangs crooked", "a noise, or it sticks", "gear looks wrong",
            "something else")

@@ -11,15 +11,11 @@ Verdicts = dict[str, str]
 
 def verdicts(report: Mapping[str, Any]) -> Verdicts:
     """Verdict by check, such as `sling_strength[left]`."""
-    found = {full_name(check): str(check["verdict"]) for check in report["checks"]}
+    found = {str(check["name"]): str(check["verdict"]) for check in report["checks"]}
     found.update(dict.fromkeys(report["waiting"], "waiting"))
     found.update(dict.fromkeys(report["refused"], "cannot be assessed"))
+    found.update(dict.fromkeys(report["not_applicable"], "not applicable"))
     return found
-
-
-def full_name(check: Mapping[str, Any]) -> str:
-    """A check with its row."""
-    return f"{check['name']}[{check['row']}]" if check.get("row") else str(check["name"])
 
 
 def bare_name(name: str) -> str:

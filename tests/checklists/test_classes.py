@@ -1,7 +1,8 @@
 """Who must sign follows from the class of the lift."""
 import pytest
 
-from checklist_app.checklists.classes import LiftClass, needed_words, still_needed
+from checklist_app.checklists.classes import needed_words, still_needed
+from checklist_app.mechanics.lift_class import LiftClass
 
 ROUTINE, NON_ROUTINE, COMPLEX = LiftClass
 
