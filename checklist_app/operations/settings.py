@@ -41,11 +41,5 @@ LEG_ANGLE_CLOSE = Setting("leg_angle_close_deg", "a leg is close to limit this n
 STABILITY_CLOSE_BELOW = Setting(
     "stability_close_below_m", "a centre of gravity is close to limit when this little below the eyes", 0.05, "m"
 )
-LOAD_CELL_READING = Setting("spread_load_cell", "spread of a load cell's reading, as a share of it", 0.02)
-INCLINOMETER = Setting("spread_inclinometer_deg", "spread of an inclinometer's reading", 0.2, "°")
-SPIRIT_LEVEL = Setting("spread_spirit_level_deg", "spread of a tilt by spirit level or plumb line", 0.5, "°")
-HOOK_LOAD_OVER_PLAN = Setting("hook_load_over_plan", "most hook load at a trial, as a share of the plan", 1.03)
-LEG_ANGLE_CLOSE = Setting("leg_angle_close_deg", "a leg is close to its greatest angle within this", 5.0, "°")
-STABILITY_CLOSE_BELOW = Setting("stability_close_below_m", "stability is close to limit below this", 0.05, "m")
 
 SETTINGS = {each.name: each for each in tuple(globals().values()) if isinstance(each, Setting)}
