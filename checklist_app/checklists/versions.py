@@ -46,5 +46,5 @@ def _refuse_rows(kind: Kind, facts: Mapping[str, Any]) -> None:
             continue
         rows = facts[field.name]
         required = {column.name for column in field.columns if column.required}
-        if not isinstance(rows, list | tuple) or not all(isinstance(row, dict) and required <= row.keys() for row in rows):
+        if not isinstance(rows, list) or not all(isinstance(row, dict) and required <= row.keys() for row in rows):
             raise Unreadable(f"{field.words}: a row is not complete")

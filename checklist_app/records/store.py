@@ -13,7 +13,7 @@ from checklist_app.records.database import Kept, Receipt, Server
 from checklist_app.records.devices import Devices
 from checklist_app.records.door import look_at, powerless, refuse_strangers
 from checklist_app.records.memory import Memory
-from checklist_app.records.parts import Parts
+from checklist_app.records.parts import LARGEST_BYTES, Parts, refuse_other
 from checklist_app.records.upgrade import prepare
 
 DATABASE = "checklist.db"
@@ -78,7 +78,14 @@ class Store:
         return [item.answered(numbers.get(item.digest)) for item in brought]
 
     def keep(self, made: Iterable[Entry], parts: Mapping[str, bytes], device: str, received_at: str) -> dict[str, int]:
-        """Keep entries that a page of this server answered with; gives each one's receipt number."""
+        """Keep entries that a page of this server answered with; gives each one's receipt number.
+
+        Raises:
+            NotThatPart: If a part is not what its digest says; nothing is kept then.
+        """
+        for name, data in parts.items():
+            refuse_other(name, data, LARGEST_BYTES)
+
         return self._write(list(made), parts, device, received_at, {})
 
     def entries(self, about: tuple[str, str]) -> list[Entry]:
