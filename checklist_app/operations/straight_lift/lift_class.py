@@ -16,11 +16,12 @@ def lift_class(checks: tuple[Check, ...]) -> LiftClass:
 
 
 def _mass_may_be_higher(checks: tuple[Check, ...]) -> float:
-    for check in checks:
-        if check.name == "hoist_strength" and isinstance(check.outcome, Strength) and isinstance(check.worst, Strength):
-            return check.worst.demand / check.outcome.demand
+    """What hangs on the hook at its worst, as a share of what was stated; 1 while it is not known."""
+    hoist = next((check for check in checks if check.quantity == "hoist_strength"), None)
+    if hoist is None or not (isinstance(hoist.outcome, Strength) and isinstance(hoist.worst, Strength)):
+        return 1.0
 
-    return 1.0
+    return hoist.worst.demand / hoist.outcome.demand if hoist.outcome.demand > 0.0 else 1.0
 
 
 def _unknown(checks: tuple[Check, ...]) -> bool:
