@@ -26,6 +26,8 @@ STYLES = {
     "body": style("body", 9.5, 13, spaceAfter=3),
     "bold": style("bold", 9.5, 13, fontName=faces.BOLD),
     "note": style("note", 8, 10.5, textColor=SOFT),
+    "small": style("small", 7.5, 9.2),
+    "photo": style("photo", 8, 10.5, textColor=SOFT, spaceBefore=3, spaceAfter=8),
     "lead": style("lead", 13, 16, fontName=faces.BOLD),
     "line": style("line", 9, 12.5, leftIndent=10),
     "digest": style("digest", 8, 11, splitLongWords=1),

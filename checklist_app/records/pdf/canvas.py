@@ -80,7 +80,8 @@ class Sheet(Canvas):
         self.endForm()
         super().save()
 
-    def write(self, x: float, y: float, text: str, face: str = faces.PLAIN, size: float = 9, anchor: str = "start") -> float:
+    def write(self, x: float, y: float, text: str, face: str = faces.PLAIN, size: float = 9,
+              anchor: str = "start") -> float:
         """Set one line of checked text; gives back the x at which it ends."""
         text, _ = faces.printable(text)
         wide = faces.width(text, face, size)

@@ -7,7 +7,16 @@ from datetime import datetime
 
 from reportlab.lib.pagesizes import A4
 from reportlab.lib.units import mm
-from reportlab.platypus import BaseDocTemplate, Flowable, Frame, KeepTogether, NextPageTemplate, PageBreak, PageTemplate
+from reportlab.platypus import (
+    BaseDocTemplate,
+    Flowable,
+    Frame,
+    KeepTogether,
+    NextPageTemplate,
+    PageBreak,
+    PageTemplate,
+    Table,
+)
 
 from checklist_app.records.pdf import faces
 from checklist_app.records.pdf.blocks import PLUMB, RULE, SOFT, Cell, Figure, Ruled, Words, ruled, words
@@ -49,6 +58,16 @@ class Document:
 
     def figure(self, width: float, height: float, alt: str, draw: Callable[[Sheet], None]) -> Figure:
         return Figure(width, height, self.checked(alt), draw)
+
+    def beside(self, columns: Sequence[tuple[float, Sequence[Flowable]]], height: float | None = None) -> Table:
+        """Columns of blocks next to each other: (width, blocks)."""
+        plain = [("VALIGN", (0, 0), (-1, -1), "TOP"), ("FONT", (0, 0), (-1, -1), faces.PLAIN, 9)]
+        plain += [(f"{side}PADDING", (0, 0), (-1, -1), 0) for side in ("LEFT", "RIGHT", "TOP", "BOTTOM")]
+        made = Table([[list(blocks) or "" for _, blocks in columns]], colWidths=[width for width, _ in columns],
+                     rowHeights=height, style=plain)
+        made.tag = "Div"
+
+        return made
 
     def together(self, *blocks: Flowable) -> KeepTogether:
         return KeepTogether(list(blocks))

@@ -11,7 +11,7 @@ from checklist_app.shipped import shipped
 
 PLAIN, BOLD, SIGNS = "Paper", "Paper-Bold", "Paper-Signs"
 FILES = {PLAIN: "sofia-sans-regular.ttf", BOLD: "sofia-sans-bold.ttf", SIGNS: "dejavu-sans-condensed.ttf"}
-# A character that only steers (turns the writing direction, joins, hides) could make a record read otherwise than it is.
+# A character that only steers (turns the writing direction, joins, hides) could make a record read otherwise.
 STEERING = {"Cc", "Cf", "Cs", "Co", "Cn"}
 
 

@@ -1,0 +1,91 @@
+"""How the figures of a sealed check are said: on the paper and on the record's page alike."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from checklist_app.operations.words import FIXED, percent, said
+
+Check = Mapping[str, Any]
+NOTHING = "–"
+
+
+def demand(check: Check) -> str:
+    """Demand with its unit, at the stated entries."""
+    return measured(check.get("demand"), check["unit"])
+
+
+def capacity(check: Check) -> str:
+    """Capacity or limit with its unit, at the stated entries."""
+    return measured(check.get("capacity"), check["unit"])
+
+
+def measured(value: str | None, unit: str) -> str:
+    """A sealed number as it is read, with its unit; a dash where there is none.
+
+    >>> measured("36.21", "°"), measured(None, "t")
+    ('36.2°', '–')
+    """
+    return NOTHING if value is None else said(float(value), unit)
+
+
+def title(check: Check) -> str:
+    """What is checked, with its row.
+
+    >>> title({"title": "sling, by its own pull", "row": "left"})
+    'Sling, by its own pull, left'
+    """
+    words = f"{check['title']}, {check['row']}" if check.get("row") else str(check["title"])
+
+    return words[:1].upper() + words[1:]
+
+
+def used(check: Check) -> str:
+    """A strength shows its percentage, a limit what is left, a state its word; each with its worst."""
+    worst = check.get("worst") or {}
+    if check["kind"] == "strength":
+        nominal, furthest = percentage(check), percentage(worst)
+        return nominal if furthest in (nominal, NOTHING) else f"{nominal}, up to {furthest}"
+    if check["kind"] == "limit":
+        nominal, furthest = left(check, check["unit"]), left(worst, check["unit"])
+        return nominal if furthest in (nominal, NOTHING) else f"{nominal}, at worst {furthest}"
+
+    return "not in order" if check["verdict"] == "over limit" else "in order"
+
+
+def percentage(of: Mapping[str, Any]) -> str:
+    """Utilisation in whole per cent; rounded up where it is over."""
+    value = of.get("utilisation")
+    return NOTHING if value is None else f"{percent(float(value), over=float(value) > 1)}{FIXED}%"
+
+
+def left(of: Mapping[str, Any], unit: str) -> str:
+    """How far a limit is from being reached, or by how much it is passed.
+
+    >>> left({"demand": "1.9", "capacity": "3.0"}, "°")
+    '1.1° left'
+    """
+    if of.get("demand") is None or of.get("capacity") is None:
+        return NOTHING
+    away = float(of["capacity"]) - float(of["demand"])
+
+    return f"{measured(str(abs(away)), unit)} {'left' if away >= 0 else 'beyond'}"
+
+
+def governing(record: Mapping[str, Any]) -> Check | None:
+    """The check that decided, if anything could be computed."""
+    return next((check for check in record["evaluation"]["checks"] if check["name"] == record["governs"]), None)
+
+
+def rank(check: Check) -> tuple[int, float]:
+    """Worst verdict first, then the highest utilisation."""
+    order = ("over limit", "cannot be assessed", "waiting", "close to limit", "within limit", "not applicable")
+    return order.index(check["verdict"]), -float((check.get("worst") or check).get("utilisation") or 0)
+
+
+def grouped(digest: str, signs: int = 32) -> str:
+    """A digest in fours, as it is read aloud.
+
+    >>> grouped("7c419e02b8d5", 12)
+    '7c41 9e02 b8d5'
+    """
+    return " ".join(digest[at:at + 4] for at in range(0, min(signs, len(digest)), 4))

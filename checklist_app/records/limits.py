@@ -1,0 +1,34 @@
+"""What a record does not show: the same for all, and what is missing in this one."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from checklist_app.checklists.running import Running
+
+ALWAYS = (
+    "It shows what people entered and photographed, and what follows from it. It does not show what nobody looked at.",
+    "The checks are statics of a load hanging at rest. Snatching, swinging, wind and pulling free are not in them.",
+    "The ratings are those of plates and papers. Hidden damage of gear, load or building is not found by arithmetic.",
+    "A person is known by name and PIN. A drawn signature is kept as drawn and compared with nothing.",
+    "Times are those of the phones. The order in which entries reached the server is kept by the server's receipts.",
+    "A changed record is found out by the chain only while somebody holds a later digest: the next record's, a print.",
+)
+UNTRIED = "No trial was entered: hook load and tilt are planned values, not measured ones."
+UNSIGNED = "No sign-off was given."
+
+
+def limits(now: Running, found: Mapping[str, Any]) -> list[str]:
+    """Sentences for the end of a record."""
+    own = []
+    if not now.folded.rows.get("trial"):
+        own.append(UNTRIED)
+    if not any(entry.type == "signature" for entry in now.folded.known.values()):
+        own.append(UNSIGNED)
+    if found["waiting"]:
+        own.append(f"{len(found['waiting'])} checks could not be made: an entry was missing.")
+    if found["refused"]:
+        own.append(f"{len(found['refused'])} checks could not be assessed: see Checks.")
+    if now.folded.missing:
+        own.append(f"{len(now.folded.missing)} entries that others replaced have not arrived here.")
+
+    return [*own, *ALWAYS]

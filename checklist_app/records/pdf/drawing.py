@@ -1,0 +1,183 @@
+"""The drawing on paper: the same primitives as on the screen, at a standard scale, under the falling line."""
+
+from collections.abc import Iterator, Mapping
+from typing import NamedTuple
+
+from reportlab.lib.units import mm
+
+from checklist_app.operations.drawing import Anchor, Drawing, Leaf, Point, Role, Text, points_of
+from checklist_app.records.pdf import faces
+from checklist_app.records.pdf.blocks import PLUMB, SOFT, Figure
+from checklist_app.records.pdf.canvas import INK, Sheet
+from checklist_app.records.pdf.document import HEIGHT, Document
+
+SCALES = (5, 10, 12, 15, 20, 25, 30, 35, 40, 45, 50, 60, 75, 100, 125, 150, 200, 250, 300, 400, 500, 750, 1000)
+POINTS_IN_METRE = 1000 * mm
+BAR_HIGH, MARGIN = 9 * mm, 1.5 * mm
+CORE = {"close to limit": "#ffd978", "over limit": "#ff8b3d"}
+WHITE, PALE = "#ffffff", "#f5f8f3"
+
+
+class Pen(NamedTuple):
+    """How a role looks: thickness and dashes in points of the paper, so that they do not scale."""
+
+    wide: float
+    colour: str = INK
+    fill: str = ""
+    dash: tuple[float, ...] = ()
+
+
+PENS = {
+    Role.OUTLINE: Pen(0.9, fill=PALE), Role.FINE: Pen(0.4), Role.SOLID: Pen(0.3, fill=INK),
+    Role.PLUMB: Pen(2.2, PLUMB), Role.PLUMB_ON: Pen(1.6, PLUMB, dash=(9, 3, 1.5, 3)), Role.ANGLE: Pen(0.8, PLUMB),
+    Role.MEASURE: Pen(0.4), Role.GROUND: Pen(1.2), Role.MEMBER: Pen(3.4),
+}
+SIZES = {Role.TEXT: 8.5, Role.TEXT_SOFT: 8.0, Role.TEXT_ANGLE: 8.5, Role.TEXT_BIG: 11.0}
+COLOURS = {Role.TEXT_SOFT: SOFT, Role.TEXT_ANGLE: PLUMB}
+
+
+class View(NamedTuple):
+    """Where metres land on the paper."""
+
+    scale: int
+    x: float
+    y: float
+
+    @property
+    def points(self) -> float:
+        """Points of the paper in one metre."""
+        return POINTS_IN_METRE / self.scale
+
+    def at(self, place: Point) -> tuple[float, float]:
+        return self.x + place[0] * self.points, self.y + place[1] * self.points
+
+
+class Box(NamedTuple):
+    left: float
+    low: float
+    right: float
+    high: float
+
+
+def drawn(document: Document, drawing: Drawing, width: float, height: float, hook_at: float | None,
+          verdicts: Mapping[str, str]) -> Figure:
+    """The drawing as a figure. With `hook_at` its hook hangs there on the line from the paper's edge."""
+    view = fitted(drawing, width, height - BAR_HIGH, hook_at)
+    label = f"{drawing.label} Scale 1:{view.scale}."
+
+    def draw(sheet: Sheet) -> None:
+        if hook_at is not None:
+            falling_line(sheet, view.at(drawing.hook))
+        for leaf in drawing.leaves():
+            draw_leaf(sheet, leaf, view, verdicts)
+        scale_bar(sheet, view)
+
+    for leaf in drawing.leaves():
+        document.checked(leaf.words if isinstance(leaf, Text) else "")
+    return document.figure(width, height, label, draw)
+
+
+def fitted(drawing: Drawing, width: float, height: float, hook_at: float | None) -> View:
+    """The largest standard scale at which lines and words fit, with the hook where it belongs."""
+    for scale in SCALES:
+        box = extent(drawing, View(scale, 0.0, 0.0))
+        hook = View(scale, 0.0, 0.0).at(drawing.hook)
+        wide = box.right - box.left
+        x = (width - wide) / 2 - box.left if hook_at is None else width * hook_at - hook[0]
+        if box.high - box.low <= height - MARGIN and x + box.left >= -0.01 and x + box.right <= width + 0.01:
+            return View(scale, x, BAR_HIGH + height - MARGIN - box.high)
+    if hook_at is not None:
+        return fitted(drawing, width, height, None)
+    raise ValueError("the drawing is too large for the paper at every scale")
+
+
+def extent(drawing: Drawing, view: View) -> Box:
+    """What the drawing covers on the paper, words included."""
+    places = [place for leaf in drawing.leaves() for place in corners(leaf, view)]
+    across, up = [place[0] for place in places], [place[1] for place in places]
+
+    return Box(min(across), min(up), max(across), max(up))
+
+
+def corners(leaf: Leaf, view: View) -> Iterator[tuple[float, float]]:
+    if not isinstance(leaf, Text):
+        yield from (view.at(place) for place in points_of(leaf))
+        return
+    x, y, size = text_place(leaf, view)
+    wide = faces.width(faces.printable(leaf.words)[0], face_of(leaf), size)
+    start = x - {Anchor.START: 0.0, Anchor.MIDDLE: wide / 2, Anchor.END: wide}[leaf.anchor]
+    yield start, y - size * 0.25
+    yield start + wide, y + size * 0.8
+
+
+def text_place(text: Text, view: View) -> tuple[float, float, float]:
+    """Where a line of words starts and how large it is set."""
+    size = SIZES.get(text.role, 8.5)
+    x, y = view.at(text.at)
+    return x, y - text.lower * size * 1.3 - size * 0.35, size
+
+
+def face_of(text: Text) -> str:
+    return faces.PLAIN if text.role is Role.TEXT_SOFT else faces.BOLD
+
+
+def draw_leaf(sheet: Sheet, leaf: Leaf, view: View, verdicts: Mapping[str, str]) -> None:
+    if isinstance(leaf, Text):
+        draw_words(sheet, leaf, view)
+        return
+    places = [view.at(place) for place in points_of(leaf)]
+    pen, closed = PENS[leaf.role], getattr(leaf, "closed", False)
+    stroke(sheet, places, pen, closed)
+    if leaf.role is Role.MEMBER:
+        verdict = next((verdicts[name] for name in leaf.about if name in verdicts), "")
+        stroke(sheet, places, Pen(pen.wide - 1.4, CORE.get(verdict, WHITE)), closed)
+
+
+def draw_words(sheet: Sheet, text: Text, view: View) -> None:
+    """Words, with the paper showing behind the small ones where a line would run through them."""
+    x, y, size = text_place(text, view)
+    if text.role in COLOURS:
+        (left, low), (right, high) = corners(text, view)
+        sheet.setFillColor(WHITE)
+        sheet.rect(left - 1, low, right - left + 2, high - low, stroke=0, fill=1)
+    sheet.setFillColor(COLOURS.get(text.role, INK))
+    sheet.write(x, y, text.words, face_of(text), size, text.anchor.value)
+
+
+def stroke(sheet: Sheet, places: list[tuple[float, float]], pen: Pen, closed: bool) -> None:
+    sheet.setStrokeColor(pen.colour)
+    sheet.setLineWidth(pen.wide)
+    sheet.setDash(list(pen.dash))
+    sheet.setLineJoin(1)
+    fill = bool(pen.fill) and closed
+    if fill:
+        sheet.setFillColor(pen.fill)
+    path = sheet.beginPath()
+    path.moveTo(*places[0])
+    for place in places[1:]:
+        path.lineTo(*place)
+    if closed:
+        path.close()
+    sheet.drawPath(path, stroke=1, fill=int(fill))
+
+
+def falling_line(sheet: Sheet, hook: tuple[float, float]) -> None:
+    """From the edge of the paper down to the hook: everything else hangs on it."""
+    _, bottom = sheet.absolutePosition(0, 0)
+    sheet.setDash([])
+    sheet.line_of(PLUMB, 2.2, hook[0], HEIGHT - bottom, hook[0], hook[1])
+
+
+def scale_bar(sheet: Sheet, view: View) -> None:
+    """One metre of the drawing, and the scale: a copy of another size still tells lengths."""
+    metre, y = view.points, 3 * mm
+    length = metre if metre <= 90 * mm else metre / 2
+    sheet.setDash([])
+    sheet.setFillColor(INK)
+    sheet.setStrokeColor(INK)
+    sheet.setLineWidth(0.6)
+    sheet.rect(0, y, length / 2, 2.5, stroke=1, fill=1)
+    sheet.rect(length / 2, y, length / 2, 2.5, stroke=1, fill=0)
+    words = "1 m" if length == metre else "0.5 m"
+    sheet.setFillColor(SOFT)
+    sheet.write(length + 6, y - 1.5, f"{words}, scale 1:{view.scale} on A4", size=8)

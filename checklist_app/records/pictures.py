@@ -1,0 +1,50 @@
+"""A drawing as a record seals it: lines and words in metres, every figure as text; and back again."""
+
+from collections.abc import Mapping
+from typing import Any
+
+from checklist_app.operations.drawing import Anchor, Drawing, Leaf, Line, Point, Polyline, Role, Text
+
+Sealed = dict[str, Any]
+
+
+def sealed(drawing: Drawing) -> Sealed:
+    """The drawing's leaves as plain data that has one canonical text."""
+    return {"label": drawing.label, "hook": place(drawing.hook), "leaves": [leaf(one) for one in drawing.leaves()]}
+
+
+def leaf(one: Leaf) -> Sealed:
+    about = {"role": one.role.value, "about": list(one.about)}
+    if isinstance(one, Text):
+        return {"kind": "text", "at": place(one.at), "words": one.words, "anchor": one.anchor.value,
+                "lower": f"{one.lower:.3f}", **about}
+    points = (one.start, one.end) if isinstance(one, Line) else one.points
+    closed = {} if isinstance(one, Line) else {"closed": one.closed}
+
+    return {"kind": "line" if isinstance(one, Line) else "polyline", "points": [place(each) for each in points],
+            **closed, **about}
+
+
+def place(point: Point) -> str:
+    """A point to the micrometre."""
+    return f"{point[0]:.6f} {point[1]:.6f}"
+
+
+def drawing(found: Mapping[str, Any]) -> Drawing:
+    """The drawing in a sealed record."""
+    return Drawing(found["label"], point(found["hook"]), tuple(primitive(one) for one in found["leaves"]))
+
+
+def primitive(one: Mapping[str, Any]) -> Leaf:
+    role, about = Role(one["role"]), tuple(one["about"])
+    if one["kind"] == "text":
+        return Text(point(one["at"]), one["words"], role, Anchor(one["anchor"]), float(one["lower"]), about)
+    points = tuple(point(each) for each in one["points"])
+
+    return Line(points[0], points[1], role, about) if one["kind"] == "line" else (
+        Polyline(points, role, one["closed"], about))
+
+
+def point(text: str) -> Point:
+    x, _, z = text.partition(" ")
+    return float(x), float(z)
