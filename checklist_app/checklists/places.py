@@ -67,6 +67,14 @@ def place_of(procedure: Procedure, folded: Folded, path: Path) -> Place | None:
     return next((place for place in places(procedure, folded) if path in (place.path, place.felt_path)), None)
 
 
+def place_of_key(procedure: Procedure, folded: Folded, key: str) -> Place | None:
+    """The place that answers what a check waits for: "sling[left]", or "mass_kg.how" for how it was obtained."""
+    name, _, row = key.partition(".")[0].partition("[")
+    row = row.rstrip("]")
+    return next((place for place in places(procedure, folded)
+                 if place.prompt.name == name and row in (place.label, place.row)), None)
+
+
 def _in_step(stage: Stage, step: Step, folded: Folded) -> Iterator[Place]:
     """A step of a group goes row by row; single prompts of a group stand side by side for all rows."""
     if step.group:

@@ -1,0 +1,165 @@
+"""From a place in the procedure and what stands there to a question that a template can show."""
+from collections.abc import Iterable, Mapping
+from dataclasses import replace
+from enum import Enum
+from typing import Any
+
+from checklist_app.checklists.ask import Ask, Option, State
+from checklist_app.checklists.fold import seen
+from checklist_app.checklists.naming import value_words
+from checklist_app.checklists.places import Place
+from checklist_app.checklists.procedure import PromptKind
+from checklist_app.checklists.prompts import Asked
+from checklist_app.checklists.running import Running
+from checklist_app.checklists.usual import allowed_words, step_of, usual_values
+from checklist_app.checklists.values import Value, words
+from checklist_app.checklists.world import World
+from checklist_app.operations.graph import Day, Entry
+from checklist_app.operations.task import Key
+
+TYPE_OF = {PromptKind.TICK: "tick", PromptKind.CHOICE: "choice", PromptKind.TEXT: "text", PromptKind.PHOTO: "photo",
+           PromptKind.PICK: "pick", PromptKind.NUMBER: "number"}
+REASONED = ("dont_know", "not_used")
+
+
+def asks(world: World, now: Running, places: Iterable[Place], options: Mapping[str, tuple[Option, ...]] | None = None,
+         ) -> tuple[Ask, ...]:
+    """The questions of a step that are asked."""
+    every = options or {}
+    return focus_first(tuple(ask(world, now, place, every.get(place.prompt.name, ()))
+                             for place in places if now.is_asked(place)))
+
+
+def focus_first(questions: tuple[Ask, ...]) -> tuple[Ask, ...]:
+    """The first question with a fault gets the focus."""
+    first = next((number for number, each in enumerate(questions) if each.fault), None)
+    return tuple(replace(each, first_fault=number == first) for number, each in enumerate(questions))
+
+
+def ask(world: World, now: Running, place: Place, options: tuple[Option, ...] = ()) -> Ask:
+    """One question with what stands there."""
+    from checklist_app.checklists.pages.settle import address
+
+    entry = _entry(now, place)
+    value = now.value(place.path)
+    filled = now.read.sources.get(Key(place.prompt.name, now.read.labels.get(place.row)))
+    disputed = place.path in now.folded.disputed
+    text = _typed(world, value) if value else ""
+
+    return Ask(
+        name=place.name, kind=kind_of(place, entry), words=question(place, entry),
+        data=asked(now, place).data(seen(now.folded, place.path)), why=place.prompt.why, unit=unit_of(place, entry), text=text,
+        state=_state(now, place, disputed), shown=_shown(world, value, filled, entry),
+        fault=now.faults.get(place.path, ""), usual=_usual(entry), allowed=_allowed(place, entry), step=step_of(unit_of(place, entry)),
+        options=options or _options(place, entry), ways=_ways(entry), how=(value or {}).get("how", ""),
+        plus_minus=(value or {}).get("plus_minus", ""), may_not_know=_may_not_know(now, entry),
+        none_words=_none_words(place, entry), given=value["type"] if value and value["type"] in REASONED else "",
+        reason=words(world.part(value.get("part", ""))) if value and value["type"] in REASONED else "",
+        source=filled.source if filled else "", settle=address(now.id, place.path) if disputed else "",
+        killer=place.prompt.killer,
+    )
+
+
+def question(place: Place, entry: Entry | None) -> str:
+    """The words of the question, with the row in front."""
+    said = place.prompt.words or (entry.words if entry is not None else place.prompt.name)
+    said = f"{place.label} {said}" if place.row and not place.label.isdigit() else said
+    return said[:1].upper() + said[1:]
+
+
+def asked(now: Running, place: Place) -> Asked:
+    """The same question as a form is read by it."""
+    entry = _entry(now, place)
+    return Asked(("task", now.id), place.path, type_of(place, entry), unit_of(place, entry))
+
+
+def felt(now: Running, place: Place) -> Asked:
+    """The tick that the gear was looked at and felt."""
+    return Asked(("task", now.id), place.felt_path, "tick", other_answers=False)
+
+
+def kind_of(place: Place, entry: Entry | None) -> str:
+    """Which template shows it."""
+    kind = type_of(place, entry)
+    return "choice" if kind == "pick" else kind
+
+
+def type_of(place: Place, entry: Entry | None) -> str:
+    """The type of value that answers it."""
+    if entry is None:
+        return TYPE_OF[place.prompt.kind]
+    if entry.kind is float:
+        return "number"
+    if entry.kind is Day:
+        return "date"
+    if entry.kind is str:
+        return "text"
+    return "choice" if isinstance(entry.kind, type) and issubclass(entry.kind, Enum) else "pick"
+
+
+def unit_of(place: Place, entry: Entry | None) -> str:
+    """The unit that belongs to the answer."""
+    return entry.unit if entry is not None else place.prompt.unit
+
+
+def _entry(now: Running, place: Place) -> Entry | None:
+    return now.table.entries[place.prompt.name] if place.prompt.kind is PromptKind.ENTRY else None
+
+
+def _typed(world: World, value: Value) -> str:
+    """The text that stands in the field: as typed, never as read."""
+    kind = value["type"]
+    if kind == "text":
+        return words(world.part(value["part"]))
+    if kind == "pick":
+        return str(value["subject"])
+    return str(value.get("text", ""))
+
+
+def _state(now: Running, place: Place, disputed: bool) -> State:
+    if disputed:
+        return State.DISPUTED
+    if place.path in now.folded.values:
+        return State.OPEN if place.path in now.faults else State.DONE
+    filled = Key(place.prompt.name, now.read.labels.get(place.row)) in now.read.sources
+    return State.FROM_REGISTER if filled else State.OPEN
+
+
+def _shown(world: World, value: Value | None, filled: Any, entry: Entry | None) -> str:
+    if value is not None:
+        return value_words(value, world)
+    return f"{filled.text} {entry.unit if entry else ''}".strip() if filled else ""
+
+
+def _usual(entry: Entry | None) -> tuple[str, ...]:
+    return usual_values(entry.usual, entry.unit) if entry is not None and entry.usual else ()
+
+
+def _allowed(place: Place, entry: Entry | None) -> str:
+    if entry is not None:
+        return " ".join(part for part in (allowed_words(entry.usual, entry.low, entry.high, entry.unit), entry.hint) if part)
+    return allowed_words(None, place.prompt.low, place.prompt.high, place.prompt.unit)
+
+
+def _options(place: Place, entry: Entry | None) -> tuple[Option, ...]:
+    if entry is not None and isinstance(entry.kind, type) and issubclass(entry.kind, Enum):
+        return tuple(Option(str(each.value), str(each.value).capitalize()) for each in entry.kind)
+    return tuple(Option(each, each[:1].upper() + each[1:]) for each in place.prompt.choices)
+
+
+def _ways(entry: Entry | None) -> tuple[Option, ...]:
+    return tuple(Option(way.name, way.words) for way in entry.obtained) if entry is not None else ()
+
+
+def _may_not_know(now: Running, entry: Entry | None) -> bool:
+    """Whether the operation has a worst case for somebody who does not know."""
+    if entry is None:
+        return False
+    branches = any(way.choice == entry.name and way.on_known for ways in now.table.ways.values() for way in ways)
+    return entry.name in now.table.worst_cases or (branches and not entry.may_be_none)
+
+
+def _none_words(place: Place, entry: Entry | None) -> str:
+    if place.prompt.none_words:
+        return place.prompt.none_words
+    return "Not used" if entry is not None and entry.may_be_none and entry.default is None else ""

@@ -1,0 +1,72 @@
+"""What was typed into an assessment goes along into the task: its numbers as answers, its gear as incoming items."""
+from collections.abc import Mapping
+from dataclasses import dataclass, replace
+from urllib.parse import urlencode
+
+from checklist_app.checklists import begun, values
+from checklist_app.checklists.answer import Request
+from checklist_app.checklists.asking import asked
+from checklist_app.checklists.entry import Entry
+from checklist_app.checklists.forms import take
+from checklist_app.checklists.made import Made
+from checklist_app.checklists.running import running
+from checklist_app.checklists.steps import screens
+from checklist_app.checklists.typed_gear import KIND, typed_slots
+from checklist_app.checklists.world import World
+from checklist_app.operations.kinds import KINDS
+
+CARRY = "carry."
+STAGES = ("kit", "numbers")
+MARKED_HERE = {"marked": "no", "origin": "bought"}
+
+
+@dataclass(frozen=True)
+class Carried:
+    """What goes along, for the form that begins the task: hidden fields, and how it is said."""
+
+    fields: tuple[tuple[str, str], ...]
+    said: str
+    query: str
+
+
+def carried(request: Request) -> Carried:
+    """What came from an assessment, by the address or by the form that was sent before."""
+    found = _fields(request)
+    said = f"{len([name for name in found if '.' not in name])} answers" if found else ""
+    return Carried(tuple(found.items()), said, urlencode(found))
+
+
+def keep_carried(request: Request, world: World, made: Made, task: str) -> tuple[tuple[Entry, ...], Mapping[str, bytes]]:
+    """The entries of what was carried, after those that begin the task."""
+    found = _fields(request)
+    if not found:
+        return (), {}
+    _add_gear(made, task, found, world.today)
+    begun_world = world.with_entries(made.keep, made.parts)
+    now = running(begun_world, task)
+    places = [place for stage in STAGES for screen in screens(now, stage) for place in screen.places]
+    form = {name: (text,) for name, text in found.items()}
+    later = replace(request, form=form, counter=request.counter + len(made.keep), salt=f"{request.salt}-carried")
+    taken = take(later, tuple(asked(now, place) for place in places), now.folded, begun_world)
+
+    return taken.keep, taken.parts
+
+
+def _fields(request: Request) -> dict[str, str]:
+    if request.method == "POST":
+        return {name.removeprefix(CARRY): request.one(name) for name in request.form
+                if name.startswith(CARRY) and request.one(name)}
+    return {name: text for name, text in request.query.items() if text.strip() and name != "load"}
+
+
+def _add_gear(made: Made, task: str, found: Mapping[str, str], day: str) -> None:
+    """Gear that was only typed in: incoming, not marked, so that nobody signs before somebody has seen it."""
+    for slot in typed_slots():
+        facts = slot.facts(found)
+        kind = found.get(f"{slot.name}.{KIND}") or slot.kinds[0]
+        if not facts or kind not in KINDS:
+            continue
+        name = f"new-{made.next_name}"
+        register = KINDS[kind].register
+        version = begun.add_item(made, register, name, KINDS[kind].schema, {**facts, **MARKED_HERE}, day)
+        made.say(("task", task), slot.path, values.pick(f"{register}/{name}", version))

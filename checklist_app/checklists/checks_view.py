@@ -1,0 +1,158 @@
+"""All checks of a task as a page shows them: the one that governs, the rows in their order, what is assumed."""
+from collections.abc import Iterable
+from dataclasses import dataclass
+
+from checklist_app.checklists import checked
+from checklist_app.checklists.places import place_of_key
+from checklist_app.checklists.running import Running
+from checklist_app.checklists.steps import place_href
+from checklist_app.checklists.words import listed, mark
+from checklist_app.mechanics.sources import SOURCES
+from checklist_app.operations.check import Check, Verdict, highest_utilisation
+from checklist_app.operations.evaluate import Evaluation
+from checklist_app.operations.graph import Missing
+from checklist_app.operations.task import key_of
+from checklist_app.operations.working import working
+
+
+@dataclass(frozen=True)
+class Link:
+    """What is waited for, and where it is answered; no address where that is not on a page of the task."""
+
+    words: str
+    href: str
+
+
+@dataclass(frozen=True)
+class Row:
+    """One check as a row: closed a figure, opened its working."""
+
+    id: str
+    title: str
+    gear: str
+    note: str
+    figure: str
+    unit: str
+    share: float | None
+    mark: str
+    verdict: str
+    computed: bool
+    href: str
+    lines: tuple[str, ...] = ()
+    notes: tuple[str, ...] = ()
+    source: str = ""
+    missing: tuple[Link, ...] = ()
+    reason: str = ""
+
+
+@dataclass(frozen=True)
+class Live:
+    """All checks: the rows, the verdict on the whole, and how many are computed."""
+
+    rows: tuple[Row, ...]
+    verdict: str
+    mark: str
+    said: str
+    assumed: tuple[str, ...]
+    announced: str
+    beside: tuple[str, ...]
+
+
+def governing(now: Running) -> Row | None:
+    """The check that decides, once something is computed."""
+    check = now.evaluation.governs
+    return row(now.evaluation, check, now) if check is not None else None
+
+
+def live(now: Running) -> Live:
+    """Every check of a running task."""
+    return seen(now.evaluation, now)
+
+
+def seen(evaluation: Evaluation, now: Running | None = None) -> Live:
+    """Every check of an evaluation; links to missing entries only where there is a task."""
+    shown = [check for check in evaluation.checks if not checked.does_not_apply(check)]
+    beside = tuple(f"{checked.title(check)}: {checked.reason(check)}" for check in evaluation.checks
+                   if checked.does_not_apply(check))
+    computed = [check for check in shown if check.computed]
+    verdict = evaluation.verdict.words
+
+    return Live(tuple(row(evaluation, check, now) for check in sorted(shown, key=_order)), verdict, mark(verdict),
+                f"{len(computed)} of {len(shown)} computed", _assumed(evaluation), announced(evaluation), beside)
+
+
+def announced(evaluation: Evaluation) -> str:
+    """One sentence for those who do not see it: what governs, how much, which verdict."""
+    check = evaluation.governs
+    if check is None:
+        return f"Nothing is computed yet. The lift is {evaluation.verdict.words}."
+    large = checked.large(check) if check.computed else None
+    figure = f", {large.text} {'per cent' if large.unit == '%' else large.unit}".rstrip() if large else ""
+    return f"{checked.title(check)} governs{figure}, {check.verdict.words}."
+
+
+def row(evaluation: Evaluation, check: Check, now: Running | None = None, gear: str = "") -> Row:
+    """One check with everything that stands behind it."""
+    large = checked.large(check) if check.computed else checked.Figure("")
+    clause = check.clause
+    return Row(
+        id=checked.check_id(check), title=checked.title(check), gear=gear or _gear(evaluation, check),
+        note=checked.note(check), figure=large.text, unit=large.unit, share=checked.share(check),
+        mark=checked.marked(check), verdict=check.verdict.words, computed=check.computed,
+        href=f"/tasks/{now.id}/checks/{checked.check_id(check)}" if now else f"#check-{checked.check_id(check)}",
+        lines=tuple(line.text for line in working(evaluation, check.name)) if check.computed else (),
+        notes=_notes(evaluation, check),
+        source=_source(clause.source, clause.rule_set), missing=_links(checked.missing(check), now),
+        reason=checked.reason(check),
+    )
+
+
+def _order(check: Check) -> tuple[int, float]:
+    """What is bad first; what waits last."""
+    last = -1 if check.verdict is Verdict.WAITING else check.verdict.rank
+    return -last, -highest_utilisation(check)
+
+
+def _gear(evaluation: Evaluation, check: Check) -> str:
+    """The number of the item that is checked, where the check is about one."""
+    entry = check.quantity.removesuffix("_strength").removesuffix("_usable")
+    answer = evaluation.task.answers.get(key_of(f"{entry}[{check.row}]" if check.row else entry))
+    return str(getattr(answer, "id", ""))
+
+
+def _notes(evaluation: Evaluation, check: Check) -> tuple[str, ...]:
+    notes = []
+    if check.drivers:
+        notes.append(f"Moved most by: {_entry_words(evaluation, check.drivers[0])}.")
+    if check.unknown:
+        notes.append(f"Nobody knows: {listed(_entry_words(evaluation, name) for name in check.unknown)}. "
+                     "The worst case is taken.")
+    return tuple(notes)
+
+
+def _entry_words(evaluation: Evaluation, name: str) -> str:
+    key = key_of(name)
+    entry = evaluation.table.entries.get(key.name)
+    words = entry.words if entry is not None else key.name
+    return f"{words}, {key.row}" if key.row else words
+
+
+def _source(key: str, rule_set: str) -> str:
+    source = SOURCES.get(key)
+    said = source.words() if source is not None else key
+    return f"{said}. {rule_set}" if rule_set else said
+
+
+def _links(missing: Iterable[str], now: Running | None) -> tuple[Link, ...]:
+    return tuple(Link(str(each), _href(each, now) if now is not None else "") for each in missing)
+
+
+def _href(missing: str, now: Running) -> str:
+    """Where the missing entry is answered."""
+    place = place_of_key(now.procedure, now.folded, missing.key) if isinstance(missing, Missing) else None
+    return place_href(now, place) if place is not None else ""
+
+
+def _assumed(evaluation: Evaluation) -> tuple[str, ...]:
+    names = dict.fromkeys(name for check in evaluation.checks for name in check.unknown)
+    return tuple(f"{_entry_words(evaluation, name)}: don't know, the worst case is taken" for name in names)

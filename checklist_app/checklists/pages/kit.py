@@ -1,0 +1,147 @@
+"""The kit, one slot at a time: pick a tag, look at it and feel it; what cannot be used stands there with its reason."""
+from dataclasses import replace
+from typing import Any
+
+from checklist_app.checklists import values
+from checklist_app.checklists.answer import Answer, Request, page
+from checklist_app.checklists.ask import State
+from checklist_app.checklists.asking import ask, asked, felt
+from checklist_app.checklists.checks_view import governing
+from checklist_app.checklists.fold import own_earlier, seen
+from checklist_app.checklists.forms import Taken, take
+from checklist_app.checklists.frame import frame, go_to, whole
+from checklist_app.checklists.made import Made
+from checklist_app.checklists.places import Place, places
+from checklist_app.checklists.plain import missing
+from checklist_app.checklists.register import Item
+from checklist_app.checklists.running import Running, running
+from checklist_app.checklists.slots import Slot, slot_of, store
+from checklist_app.checklists.steps import next_stage, stage_number
+from checklist_app.checklists.tags import tag, why_out
+from checklist_app.checklists.world import World
+
+
+@page("/tasks/<task>/kit")
+def kit(request: Request, world: World, task: str) -> Answer:
+    """The first slot that is still open."""
+    now = running(world, task)
+    every = tuple(places(now.procedure, now.folded, "kit"))
+    return _show(request, world, now, next((place for place in every if now.is_open(place)), every[0]))
+
+
+@page("/tasks/<task>/kit/<slot>")
+def one_slot(request: Request, world: World, task: str, slot: str) -> Answer:
+    """One slot: a pick, a tick that it was felt, or that there is none."""
+    now = running(world, task)
+    place = next((place for place in places(now.procedure, now.folded, "kit") if place.slot == slot), None)
+    if place is None:
+        return missing(request, "There is no such place in the kit.")
+    if request.method != "POST":
+        return _show(request, world, now, place)
+    if request.one("tag") or request.one("pick"):
+        return _pick(request, world, now, place)
+
+    taken = _said(request, world, now, place)
+    kept: dict[str, Any] = {"keep": taken.keep, "parts": taken.parts}
+    if taken.faults:
+        shown = _show(request, world, now, place, next(iter(taken.faults.values())), 422)
+        return replace(shown, **kept)
+    return go_to(_after(world, now, place, taken), **kept)
+
+
+def _pick(request: Request, world: World, now: Running, place: Place) -> Answer:
+    """By one tap on its tag, or by the number on it."""
+    item = _wanted(request, world, now, place)
+    if item is None or why_out(item):
+        reason = f"{item.id}: {why_out(item).lower()}. Pick another one." if item else _nothing(request)
+        return _show(request, world, now, place, reason, 422)
+    made = Made(request)
+    replaced = {*seen(now.folded, place.path), *own_earlier(now.folded, place.path, made.author, request.device)}
+    made.say(("task", now.id), place.path, values.pick(item.subject, item.version or ""), replaced)
+    if (touched := seen(now.folded, place.felt_path)) and item.subject != _subject(now, place):
+        made.say(("task", now.id), place.felt_path, values.withdrawn(), touched)
+
+    return go_to(f"/tasks/{now.id}/kit/{place.slot}", keep=tuple(made.keep), parts=made.parts)
+
+
+def _said(request: Request, world: World, now: Running, place: Place) -> Taken:
+    """Every other answer: felt, none, a choice, or which point of the load."""
+    if request.one("not_used") and "not_used" in request.form:
+        name = place.name
+        request = replace(request, form={f"{name}.not_used": ("yes",), f"{name}.reason": request.form.get("why", ())})
+    if request.one("point") and now.load is not None:
+        request = replace(request, form={place.name: (now.load.subject,), f"{place.name}.point": (request.one("point"),)})
+    return take(request, (asked(now, place), felt(now, place)), now.folded, world)
+
+
+def _after(world: World, now: Running, place: Place, taken: Taken) -> str:
+    """On to the next slot when this one is done, else here again."""
+    later = running(world.with_entries(taken.keep, taken.parts), now.id)
+    return f"/tasks/{now.id}/kit/{place.slot}" if later.is_open(place) else _next(later, place)[0]
+
+
+def _show(request: Request, world: World, now: Running, place: Place, fault: str = "", status: int = 200) -> Answer:
+    every = tuple(each for each in places(now.procedure, now.folded, "kit"))
+    number = every.index(place)
+    href, words = _next(now, place)
+    shown = frame(request, f"{_words(now, place)}, {now.title}", "Kit", f"{stage_number(now, 'kit')}, {now.title}",
+                  f"/tasks/{now.id}", "Back to the task")
+    question = ask(world, now, place)
+    picked = now.items.get(place.path)
+
+    return whole(
+        request, "checklist/kit.html", shown, status, task=now.id, here=f"/tasks/{now.id}/kit/{place.slot}",
+        slot=slot_of(now, place, question, number + 1, len(every)), question=question,
+        picked=tag(picked) if picked is not None else None, felt=_felt(now, place),
+        none_said=question.shown if question.state is State.DONE and picked is None else "",
+        disputed=question.settle, typed=request.one("tag"), fault_words=fault or now.faults.get(place.path, ""),
+        store=[tag(item) for item in store(world, now, place) if picked is None or item.id != picked.id],
+        before=[_line(world, now, each) for each in every[:number]], after=[_line(world, now, each) for each in every[number + 1:]],
+        governing=governing(now), next={"href": href, "words": words},
+    )
+
+
+def _felt(now: Running, place: Place) -> dict[str, str]:
+    """The tick that the gear was looked at and felt."""
+    tick = felt(now, place)
+    value = now.value(place.felt_path) or {}
+    return {"name": tick.name, "id": tick.name.replace("/", "-"), "text": str(value.get("text", "")),
+            "data": tick.data(seen(now.folded, place.felt_path))}
+
+
+def _line(world: World, now: Running, place: Place) -> dict[str, str]:
+    question = ask(world, now, place)
+    return {"words": _words(now, place), "href": f"/tasks/{now.id}/kit/{place.slot}",
+            "state": "" if now.is_open(place) else "done",
+            "shown": question.shown or ("" if now.is_open(place) else "answered")}
+
+
+def _words(now: Running, place: Place) -> str:
+    return Slot.words_of(place, now.table.entries[place.prompt.name])
+
+
+def _next(now: Running, place: Place) -> tuple[str, str]:
+    every = tuple(places(now.procedure, now.folded, "kit"))
+    following = every[every.index(place) + 1:]
+    if not following:
+        way = next_stage(now, "kit")
+        return way.href, way.words
+    return f"/tasks/{now.id}/kit/{following[0].slot}", f"Next: {_words(now, following[0]).lower()}"
+
+
+def _wanted(request: Request, world: World, now: Running, place: Place) -> Item | None:
+    """The item of the tap, or the one whose number was typed or scanned, whatever its letters' size."""
+    fitting = store(world, now, place)
+    if request.one("pick"):
+        return next((item for item in fitting if item.subject == request.one("pick")), None)
+    wanted = request.one("tag").casefold()
+    return next((item for item in fitting if item.id.casefold() == wanted), None)
+
+
+def _nothing(request: Request) -> str:
+    return f"No fitting item in the register is called {request.one('tag') or request.one('pick')}. Add it below."
+
+
+def _subject(now: Running, place: Place) -> str:
+    item = now.items.get(place.path)
+    return item.subject if item is not None else ""

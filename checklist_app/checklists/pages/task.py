@@ -1,0 +1,45 @@
+"""One task: where it stands, stage by stage, and where it goes on."""
+from typing import Any
+
+from checklist_app.checklists.answer import Answer, Request, page
+from checklist_app.checklists.checks_view import governing
+from checklist_app.checklists.frame import frame, whole
+from checklist_app.checklists.holds import HoldState, hold_states, void_words
+from checklist_app.checklists.progress import go_on, headline
+from checklist_app.checklists.running import Running, running
+from checklist_app.checklists.steps import screens, stage_href
+from checklist_app.checklists.words import day, mark
+from checklist_app.checklists.world import World
+
+
+@page("/tasks/<task>")
+def task(request: Request, world: World, task: str) -> Answer:
+    """The stages and hold points of a task on the line."""
+    now = running(world, task)
+    holds = hold_states(world, now)
+    verdict = now.evaluation.verdict.words
+    disputed = ({"href": f"/tasks/{task}/settle", "words": f"{len(now.folded.disputed)} answers differ: settle them"}
+                if now.folded.disputed else None)
+
+    return whole(request, "checklist/task.html", frame(request, headline(now), now.procedure.words, now.title), task=task,
+                 heading=headline(now), summary=f"{now.procedure.words}, {day(now.day)}", verdict=verdict,
+                 verdict_mark=mark(verdict), stages=_line(now, holds), disputed=disputed, void=void_words(holds),
+                 governing=governing(now), next=go_on(now, holds))
+
+
+def _line(now: Running, holds: tuple[HoldState, ...]) -> list[dict[str, Any]]:
+    """Stages in order, each hold before the stage it guards."""
+    told = []
+    for stage in now.procedure.stages:
+        told += [_hold(now, state) for state in holds if state.hold.before == stage.name]
+        still = [screen.words.lower() for screen in screens(now, stage.name) if not screen.done]
+        told.append({"state": "now" if stage.name == now.stage else "" if still else "done", "words": stage.words,
+                     "href": stage_href(now, stage.name), "note": f"Still open: {', '.join(still)}." if still else "Done."})
+    return told
+
+
+def _hold(now: Running, state: HoldState) -> dict[str, Any]:
+    signed = f"Signed by {', '.join(each.name for each in state.standing)}."
+    return {"state": "done" if state.open else "hold", "words": f"Hold: {state.hold.words.lower()}",
+            "href": f"/tasks/{now.id}/holds/{state.hold.name}",
+            "note": signed if state.open else state.expired or "Not signed yet."}

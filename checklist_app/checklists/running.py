@@ -1,0 +1,129 @@
+"""A running task: what stands in its entries, read into the operation's terms and evaluated."""
+from collections import OrderedDict
+from collections.abc import Hashable, Mapping
+from dataclasses import dataclass
+from functools import cached_property
+
+from checklist_app.checklists.answers import Answers, answers
+from checklist_app.checklists.authority import counted
+from checklist_app.checklists.entry import Path
+from checklist_app.checklists.fold import Folded, fold
+from checklist_app.checklists.places import Place, places
+from checklist_app.checklists.procedure import Procedure, PromptKind, procedures
+from checklist_app.checklists.register import Item
+from checklist_app.checklists.values import Value
+from checklist_app.checklists.world import World
+from checklist_app.operations.catalogue import OPERATIONS, Operation
+from checklist_app.operations.evaluate import Evaluation, assess
+from checklist_app.operations.table import Table
+from checklist_app.operations.task import Key, Task
+
+KEPT_EVALUATIONS = 64
+_evaluations: OrderedDict[Hashable, Evaluation] = OrderedDict()
+
+
+@dataclass(frozen=True)
+class Running:
+    """What a page knows of a task. `faults` are answers that cannot be read, each in words at its path."""
+
+    id: str
+    procedure: Procedure
+    folded: Folded
+    read: Answers
+    day: str
+
+    @property
+    def operation(self) -> Operation:
+        """The operation that the procedure is for."""
+        return OPERATIONS[self.procedure.operation]
+
+    @property
+    def table(self) -> Table:
+        """The operation's entries and quantities."""
+        return self.operation.table
+
+    @property
+    def task(self) -> Task:
+        """The answers in the operation's terms."""
+        return self.read.task
+
+    @property
+    def items(self) -> Mapping[Path, Item]:
+        """What was picked, by the path of the pick."""
+        return self.read.items
+
+    @property
+    def faults(self) -> Mapping[Path, str]:
+        """Why an answer cannot be read, by its path."""
+        return self.read.faults
+
+    @property
+    def load(self) -> Item | None:
+        """The load of the task, once it was picked."""
+        return self.items.get(("load",))
+
+    @property
+    def title(self) -> str:
+        """What the task is called where there is little room: the load's number, or the operation."""
+        return self.load.id if self.load is not None else self.procedure.words
+
+    @cached_property
+    def evaluation(self) -> Evaluation:
+        """Every check at nominal and at its worst. The same answers are evaluated once."""
+        known = (self.procedure.key, self.read.fingerprint, frozenset(self.folded.known))
+        if known not in _evaluations:
+            _evaluations[known] = assess(self.table, self.task)
+            while len(_evaluations) > KEPT_EVALUATIONS:
+                _evaluations.popitem(last=False)
+        return _evaluations[known]
+
+    @property
+    def stage(self) -> str:
+        """The first stage with a question still open; the last one when nothing is."""
+        return place.stage.name if (place := self.resume) is not None else self.procedure.stages[-1].name
+
+    @property
+    def resume(self) -> Place | None:
+        """Where work goes on: the first open question."""
+        return next((place for place in places(self.procedure, self.folded) if self.is_open(place)), None)
+
+    def value(self, path: Path) -> Value | None:
+        """The one answer that stands at a prompt."""
+        return self.folded.values.get(path)
+
+    def is_asked(self, place: Place) -> bool:
+        """Whether the question is asked at all, given the other answers."""
+        if not place.prompt.only_for:
+            return True
+        name, _, wanted = place.prompt.only_for.partition("=")
+        given = self.task.answers.get(Key(name))
+        return getattr(given, "value", given) == wanted
+
+    def is_open(self, place: Place) -> bool:
+        """Whether somebody still has to answer here before the work can go on."""
+        if not self.is_asked(place):
+            return False
+        if place.path in self.folded.disputed or place.path in self.faults:
+            return True
+        if place.prompt.kind is PromptKind.ENTRY:
+            return not self.is_given(place) or (place.prompt.felt and self._untouched(place))
+        return place.prompt.killer and place.path not in self.folded.values
+
+    def is_given(self, place: Place) -> bool:
+        """Whether the operation has an answer: entered, from a register, or one it may do without."""
+        entry = self.table.entries[place.prompt.name]
+        return Key(place.prompt.name, self.read.labels.get(place.row)) in self.task.answers or entry.default is not None
+
+    def _untouched(self, place: Place) -> bool:
+        """Whether the gear was picked but not yet looked at and felt."""
+        return place.path in self.items and place.felt_path not in self.folded.values
+
+
+def running(world: World, task: str) -> Running:
+    """The task as it stands. It keeps the version of the procedure that it was begun with."""
+    folded = fold(counted(world.entries(("task", task)), world))
+    begun = folded.values.get(("begin",), {})
+    procedure = procedures()[begun["procedure"]]
+    read = answers(world, folded, procedure)
+
+    return Running(task, procedure, folded, read, read.day or world.today)

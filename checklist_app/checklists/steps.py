@@ -1,0 +1,98 @@
+"""The screens of a stage: one for each step, or for each row of a step; where one is and where it goes on."""
+from collections.abc import Iterable
+from dataclasses import dataclass
+from itertools import groupby
+
+from checklist_app.checklists.places import Place, places
+from checklist_app.checklists.running import Running
+
+
+@dataclass(frozen=True)
+class Screen:
+    """One screenful of questions, with its address."""
+
+    key: str
+    words: str
+    why: str
+    href: str
+    places: tuple[Place, ...]
+    done: bool
+
+
+@dataclass(frozen=True)
+class Way:
+    """Where a button leads."""
+
+    href: str
+    words: str
+
+
+def screens(now: Running, stage: str) -> tuple[Screen, ...]:
+    """Every screen of a stage, in order."""
+    asked = places(now.procedure, now.folded, stage)
+    return tuple(_screen(now, key, tuple(found)) for key, found in groupby(asked, _key))
+
+
+def chosen(now: Running, stage: str, key: str) -> Screen:
+    """The screen asked for; else the first that is not done; else the first."""
+    every = screens(now, stage)
+    by_key = next((screen for screen in every if screen.key == key), None)
+    return by_key or next((screen for screen in every if not screen.done), every[0])
+
+
+def next_way(now: Running, stage: str, key: str) -> Way:
+    """The screen after this one, or the next stage."""
+    every = screens(now, stage)
+    number = next(number for number, screen in enumerate(every) if screen.key == key)
+    if number + 1 < len(every):
+        return Way(every[number + 1].href, f"Next: {every[number + 1].words.lower()}")
+    return next_stage(now, stage)
+
+
+def next_stage(now: Running, stage: str) -> Way:
+    """The stage after this one; after the last one the task itself."""
+    names = [each.name for each in now.procedure.stages]
+    following = now.procedure.stages[names.index(stage) + 1:]
+    if not following:
+        return Way(f"/tasks/{now.id}", "To the task")
+    return Way(stage_href(now, following[0].name), f"Next: {following[0].words.lower()}")
+
+
+def stage_href(now: Running, stage: str) -> str:
+    """The address of a stage."""
+    return f"/tasks/{now.id}/{stage}"
+
+
+def stage_number(now: Running, stage: str) -> str:
+    """Where one is: "Stage 3 of 7"."""
+    names = [each.name for each in now.procedure.stages]
+    return f"Stage {names.index(stage) + 1} of {len(names)}"
+
+
+def place_href(now: Running, place: Place) -> str:
+    """The address at which a question is answered."""
+    if place.stage.name == "kit":
+        return f"/tasks/{now.id}/kit/{place.slot}"
+    if place.stage.name in ("what", "numbers"):
+        return f"/tasks/{now.id}/{place.stage.name}?step={_key(place)}#{place.name.replace('/', '-')}-prompt"
+    return f"/tasks/{now.id}/{place.stage.name}"
+
+
+def _key(place: Place) -> str:
+    return f"{place.step.name}.{place.row}" if place.row and place.step.group else place.step.name
+
+
+def _screen(now: Running, key: str, found: tuple[Place, ...]) -> Screen:
+    first = found[0]
+    words = f"{row_words(first)} {first.step.words}" if first.row and first.step.group else first.step.words
+    return Screen(key, words[:1].upper() + words[1:], first.step.why, f"{stage_href(now, first.stage.name)}?step={key}",
+                  found, _all_done(now, found))
+
+
+def row_words(place: Place) -> str:
+    """A row in front of what is asked of it: "left", or "trial 2:" where rows are only counted."""
+    return f"{place.step.group} {place.label}:" if place.label.isdigit() else place.label
+
+
+def _all_done(now: Running, found: Iterable[Place]) -> bool:
+    return not any(now.is_open(place) for place in found)

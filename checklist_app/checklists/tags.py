@@ -1,0 +1,89 @@
+"""Gear as the stamped tag it carries, and the reason why it cannot be used."""
+from collections.abc import Mapping
+from dataclasses import dataclass
+from typing import Any
+
+from checklist_app.checklists.register import USABLE, Item
+from checklist_app.checklists.words import day
+from checklist_app.operations.kinds import KINDS
+from checklist_app.operations.words import figure
+
+COLOURS: Mapping[float, str] = {1.0: "violet", 2.0: "green", 3.0: "yellow", 4.0: "grey", 5.0: "red", 6.0: "brown",
+                                8.0: "blue", 10.0: "orange"}
+SLINGS = frozenset({"flat_sling", "round_sling"})
+PICKABLE = USABLE | {"incoming"}
+
+
+@dataclass(frozen=True)
+class Tag:
+    """What is stamped on the tag and known of the item. `out` says why it cannot be picked."""
+
+    id: str
+    subject: str
+    version: str
+    words: str
+    wll: str
+    unit: str
+    colour: str
+    colour_words: str
+    note: str
+    out: str
+
+
+def tag(item: Item) -> Tag:
+    """The tag of one item as it stands today."""
+    wll_t = _number(item.facts.get("wll_t"))
+    colour = COLOURS.get(wll_t or 0.0, "") if item.kind in SLINGS else ""
+    out = why_out(item)
+
+    return Tag(
+        id=item.id, subject=item.subject, version=item.version or "", words=_words(item),
+        wll=figure(wll_t, "t").rstrip("0").rstrip(".") if wll_t else "", unit="t",
+        colour=f"{wll_t:g}" if wll_t and colour else "", colour_words=colour, note=_note(item), out=out,
+    )
+
+
+def why_out(item: Item) -> str:
+    """Why nobody may pick this item; empty when it may be picked."""
+    if item.disputed:
+        return "Two versions differ"
+    if item.fault or item.version is None:
+        return "Cannot be read"
+    if item.state.quarantined:
+        return "In quarantine"
+    if item.state.custody not in PICKABLE:
+        return item.state.custody.capitalize()
+    if item.state.overdue:
+        return "Examination overdue"
+
+    return ""
+
+
+def _words(item: Item) -> str:
+    kind = KINDS.get(item.kind)
+    words = (kind.words if kind else item.kind or "unknown").capitalize()
+    length_m = _number(item.facts.get("length_m"))
+    named = f"{words}, {item.title}" if item.title != item.id else words
+
+    return f"{named}, {figure(length_m, 'm')} m" if length_m else named
+
+
+def _note(item: Item) -> str:
+    state = item.state
+    if item.fault:
+        return item.fault
+    if state.quarantined:
+        return f"{'; '.join(state.quarantined)}. Since {day(state.since)}."
+    if state.overdue:
+        return f"Was due {day(state.due)}."
+    examined = f"Next due {day(state.due)}." if state.due else "No examination entered."
+
+    return f"Incoming: it can be assessed, not signed. {examined}" if state.custody == "incoming" else examined
+
+
+def _number(text: Any) -> float | None:
+    """The figure of a checked fact; nothing for what is not there."""
+    try:
+        return float(text)
+    except (TypeError, ValueError):
+        return None

@@ -1,0 +1,46 @@
+"""Usual values beside a number: what to tap, how far a step goes, and the range in words."""
+from math import floor
+
+STEPS = {"kg": "10", "m": "0.05", "mm": "5", "°": "0.5", "s": "10", "t": "0.5"}
+DIGITS = {"kg": 0, "m": 2, "mm": 0, "°": 1, "s": 0, "t": 1}
+BUTTONS = 4
+
+
+def step_of(unit: str) -> str:
+    """How far one press of minus or plus goes.
+
+    Example:
+        >>> step_of("m")
+        '0.05'
+    """
+    return STEPS.get(unit, "1")
+
+
+def usual_values(usual: tuple[float, float], unit: str) -> tuple[str, ...]:
+    """Values to tap, spread over the usual range and rounded to the step.
+
+    Example:
+        >>> usual_values((0.4, 2.5), "m")
+        ('0.40', '1.10', '1.80', '2.50')
+    """
+    low, high = usual
+    step = float(step_of(unit)) * (10.0 if unit == "kg" and high > 1000 else 1.0)
+    digits = DIGITS.get(unit, 2)
+    values = [low + (high - low) * number / (BUTTONS - 1) for number in range(BUTTONS)]
+    return tuple(dict.fromkeys(f"{floor(value / step + 0.5) * step:.{digits}f}" for value in values))
+
+
+def allowed_words(usual: tuple[float, float] | None, low: float | None, high: float | None, unit: str) -> str:
+    """The usual range in words, or the allowed one.
+
+    Example:
+        >>> allowed_words((0.4, 2.5), 0.05, 20.0, "m")
+        'Usual 0.4 to 2.5 m.'
+        >>> allowed_words(None, 0.0, 90.0, "°")
+        'Allowed 0 to 90 °.'
+    """
+    if usual is not None:
+        return f"Usual {usual[0]:g} to {usual[1]:g} {unit}".strip() + "."
+    if low is not None and high is not None:
+        return f"Allowed {low:g} to {high:g} {unit}".strip() + "."
+    return ""
