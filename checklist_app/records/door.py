@@ -10,10 +10,12 @@ from typing import Any
 
 from marshmallow import ValidationError
 
-from checklist_app.checklists.canonical import digest, parse
+from checklist_app.checklists.canonical import NotCanonical, digest, parse
 from checklist_app.checklists.entry import Entry, TooNew, Unusable, read
+from checklist_app.checklists.versions import Unreadable, facts_now
+from checklist_app.operations.kinds import KINDS
 from checklist_app.records.parts import LARGEST_INLINE_BYTES, NotThatPart, refuse_other
-from checklist_app.records.schemas import EntrySchema
+from checklist_app.records.schemas import EntrySchema, document_faults
 
 LARGEST_BATCH = 50
 CONFIRMED, REFUSED, LATER = "confirmed", "refused", "later"
@@ -90,6 +92,21 @@ def powerless(entry: Entry, role: str) -> str:
     if entry.type == "version" and (entry.replaces or entry.about[0] not in ANYBODYS_REGISTERS):
         return "a register is kept by a supervisor"
     return ""
+
+
+def unsound(entry: Entry, parts: Mapping[str, bytes]) -> str:
+    """Why a version's document, where it came along, is none of its kind; empty when it is sound or not here."""
+    data = parts.get(entry.value["part"]) if entry.type == "version" else None
+    if data is None:
+        return ""
+    kind = KINDS.get(entry.value["schema"].partition("/")[0])
+    try:
+        facts = facts_now(entry.value["schema"], parse(data))
+    except (NotCanonical, Unreadable) as error:
+        return f"its document cannot be read: {error}"
+    faults = document_faults(kind, facts) if kind is not None else {}
+
+    return f"its document is not complete: {', '.join(sorted(faults))}" if faults else ""
 
 
 def _look_at(item: Any) -> Brought:

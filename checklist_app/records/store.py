@@ -11,7 +11,7 @@ from checklist_app.records import sqlite
 from checklist_app.records.account_tables import Account
 from checklist_app.records.database import Kept, Receipt, Server
 from checklist_app.records.devices import Devices
-from checklist_app.records.door import look_at, powerless, refuse_strangers
+from checklist_app.records.door import look_at, powerless, refuse_strangers, unsound
 from checklist_app.records.memory import Memory
 from checklist_app.records.parts import LARGEST_BYTES, Parts, refuse_other
 from checklist_app.records.upgrade import prepare
@@ -72,7 +72,8 @@ class Store:
         taken = {item.digest: item.entry for item in brought if item.entry is not None and item.state == "confirmed"}
         parts = {name: data for item in brought if item.digest in taken for name, data in item.parts.items()}
         roles = self._roles({entry.author for entry in taken.values()})
-        marks = {name: powerless(entry, roles.get(entry.author, "")) for name, entry in taken.items()}
+        marks = {name: powerless(entry, roles.get(entry.author, "")) or unsound(entry, parts)
+                 for name, entry in taken.items()}
         numbers = self._write(list(taken.values()), parts, device, received_at, marks)
 
         return [item.answered(numbers.get(item.digest)) for item in brought]
