@@ -112,7 +112,7 @@ def _typed(world: World, value: Value) -> str:
     if kind == "text":
         return words(world.part(value["part"]))
     if kind == "pick":
-        return str(value["subject"])
+        return "@".join(filter(None, (str(value["subject"]), value.get("point", ""))))
     return str(value.get("text", ""))
 
 

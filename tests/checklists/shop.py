@@ -18,6 +18,7 @@ DATA = Path(__file__).parents[2] / "demo_data"
 RIGGER = Person("tomas", "Tomas Brandt", "rigger", {"rigger": "2027-06-30"})
 SUPERVISOR = Person("ines", "Ines Okoro", "supervisor", {"supervisor": "2027-06-30"})
 AUDITOR = Person("ada", "Ada Lowe", "auditor", {})
+LOAD = "vertical-pump-400"
 LEGS = ("1-left", "2-right")
 NUMBERS = {"lift_height_m": "0.50", "lift_height_m.how": "tape"}
 
@@ -53,7 +54,7 @@ class Shop:
         self.world = self.world.with_entries(given.keep, given.parts)
         self._counter += len(given.keep)
 
-    def begin(self, load: str = "vertical-pump-400", state: str = "complete", place: str = "pump-bay") -> str:
+    def begin(self, load: str = LOAD, state: str = "complete", place: str = "pump-bay") -> str:
         """A task on the pump, begun by its form; the task's id."""
         given = self.post("/begin", {"operation": "straight_lift", "lift": f"{load}|{state}", "place": place, "day": TODAY})
         assert given.location is not None, given.html
@@ -68,7 +69,7 @@ class Shop:
                 self.post(f"/tasks/{task}/kit/{slot}", {f"{name}_felt": "yes", f"{name}_felt.seen": "{}"})
         for leg, side in zip(LEGS, ("left", "right"), strict=True):
             self.post(f"/tasks/{task}/kit/leg.{leg}.hitch", {f"leg/{leg}/hitch": "straight"})
-            self.post(f"/tasks/{task}/kit/leg.{leg}.carrier", {"point": side})
+            self.post(f"/tasks/{task}/kit/leg.{leg}.carrier", {f"leg/{leg}/carrier": f"load/{LOAD}@{side}"})
         self.post(f"/tasks/{task}/numbers?step=heights", NUMBERS)
         self.post(f"/tasks/{task}/what", {"signaller": "M. Halloway"})
 
@@ -80,7 +81,7 @@ class Shop:
 
 def _legs() -> dict[str, str]:
     """Slings, fittings and eyes of both legs, of the yard's own gear."""
-    gear = {"sling": ("R-21", "R-22"), "top_fitting": ("", ""), "bottom_fitting": ("S-31", "S-32"), "eye": ("", "")}
+    gear = {"sling": ("R-21", "R-22"), "top_fitting": ("", ""), "bottom_fitting": ("B-31", "B-32"), "eye": ("", "")}
     return {f"leg.{leg}.{slot}": f"gear/{ids[number]}" if ids[number] else ""
             for slot, ids in gear.items() for number, leg in enumerate(LEGS)}
 

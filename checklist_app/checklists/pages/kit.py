@@ -15,7 +15,7 @@ from checklist_app.checklists.places import Place, places
 from checklist_app.checklists.plain import missing
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.running import Running, running
-from checklist_app.checklists.slots import Slot, slot_of, store
+from checklist_app.checklists.slots import Slot, gear_kinds, points, slot_of, store
 from checklist_app.checklists.steps import next_stage, stage_number
 from checklist_app.checklists.tags import tag, why_out
 from checklist_app.checklists.world import World
@@ -65,12 +65,10 @@ def _pick(request: Request, world: World, now: Running, place: Place) -> Answer:
 
 
 def _said(request: Request, world: World, now: Running, place: Place) -> Taken:
-    """Every other answer: felt, none, a choice, or which point of the load."""
+    """Every other answer: felt, none, or a choice."""
     if request.one("not_used") and "not_used" in request.form:
         name = place.name
         request = replace(request, form={f"{name}.not_used": ("yes",), f"{name}.reason": request.form.get("why", ())})
-    if request.one("point") and now.load is not None:
-        request = replace(request, form={place.name: (now.load.subject,), f"{place.name}.point": (request.one("point"),)})
     return take(request, (asked(now, place), felt(now, place)), now.folded, world)
 
 
@@ -86,8 +84,8 @@ def _show(request: Request, world: World, now: Running, place: Place, fault: str
     href, words = _next(now, place)
     shown = frame(request, f"{_words(now, place)}, {now.title}", "Kit", f"{stage_number(now, 'kit')}, {now.title}",
                   f"/tasks/{now.id}", "Back to the task")
-    question = ask(world, now, place)
-    picked = now.items.get(place.path)
+    question = ask(world, now, place, points(now, place))
+    picked = now.items.get(place.path) if gear_kinds(now.table.entries[place.prompt.name]) else None
 
     return whole(
         request, "checklist/kit.html", shown, status, task=now.id, here=f"/tasks/{now.id}/kit/{place.slot}",
