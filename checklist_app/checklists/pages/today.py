@@ -20,7 +20,7 @@ def today(request: Request, world: World) -> Answer:
     """Every task that is not sealed, the way to begin one, and the other pages."""
     running_tasks = [running(world, task) for task in world.tasks()]
     jobs = [_job(now, hold_states(world, now)) for now in running_tasks]
-    waiting = sum(job["state"] == "hold" for job in jobs)
+    waiting = len([job for job in jobs if job["state"] == "hold"])
 
     return whole(request, "checklist/today.html", frame(request, "Today", "Today", _who(request), back=""),
                  today=world.today, summary=_summary(len(jobs), waiting), jobs=jobs, themes=THEME_WORDS,
