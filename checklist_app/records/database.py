@@ -8,8 +8,8 @@ import secrets
 import peewee as p
 
 from checklist_app.records import sqlite
-from checklist_app.records.card_table import TABLES as CARD_TABLES
 from checklist_app.records.account_tables import create_account_tables
+from checklist_app.records.card_table import TABLES as CARD_TABLES
 
 SCHEMA = 1
 DIGEST_LENGTH = "length(digest) = 64"

@@ -151,7 +151,8 @@ class Lift:
         return signed.keep[0]
 
     def landed(self) -> "Lift":
-        self.tick(("way_clear", "still_closed", "lines_held", "landing_still", "nothing_new", "landed", "secured", "slack"))
+        self.tick(("way_clear", "still_closed", "lines_held", "landing_still", "nothing_new"))
+        self.tick(("landed", "secured", "slack"))
         self.say("went", values.choice("as planned"))
         return self
 

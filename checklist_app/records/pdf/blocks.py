@@ -21,8 +21,8 @@ def style(name: str, size: float, leading: float, **more: Any) -> ParagraphStyle
 
 STYLES = {
     "H1": style("H1", 23, 27, fontName=faces.BOLD, spaceAfter=4),
-    "H2": style("H2", 13, 16, fontName=faces.BOLD, spaceBefore=13, spaceAfter=4, keepWithNext=1),
-    "H3": style("H3", 10.5, 13, fontName=faces.BOLD, spaceBefore=8, spaceAfter=2, keepWithNext=1),
+    "H2": style("H2", 13, 16, fontName=faces.BOLD, spaceBefore=13, spaceAfter=4),
+    "H3": style("H3", 10.5, 13, fontName=faces.BOLD, spaceBefore=8, spaceAfter=2),
     "body": style("body", 9.5, 13, spaceAfter=3),
     "bold": style("bold", 9.5, 13, fontName=faces.BOLD),
     "note": style("note", 8, 10.5, textColor=SOFT),

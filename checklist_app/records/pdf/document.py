@@ -9,6 +9,7 @@ from reportlab.lib.pagesizes import A4
 from reportlab.lib.units import mm
 from reportlab.platypus import (
     BaseDocTemplate,
+    CondPageBreak,
     Flowable,
     Frame,
     KeepTogether,
@@ -25,6 +26,7 @@ from checklist_app.records.pdf.canvas import INK, PAGES, Sheet
 LEFT, RIGHT, TOP, BOTTOM = 24 * mm, 14 * mm, 22 * mm, 20 * mm
 WIDTH, HEIGHT = A4[0] - LEFT - RIGHT, A4[1]
 FIRST_HEIGHT = HEIGHT - BOTTOM
+ROOM = {"H2": 42 * mm, "H3": 28 * mm}
 
 
 @dataclass
@@ -42,7 +44,11 @@ class Document:
     file: bytes = b""
 
     def add(self, *blocks: Flowable) -> None:
-        self.blocks += blocks
+        """Put blocks in place, one below the other; a heading never stands alone at the foot of a page."""
+        for block in blocks:
+            if (room := ROOM.get(getattr(block, "tag", ""))) is not None:
+                self.blocks.append(CondPageBreak(room))
+            self.blocks.append(block)
 
     def heading(self, level: int, text: str) -> Words:
         return words(self.checked(text), f"H{level}", f"H{level}")

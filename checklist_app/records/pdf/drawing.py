@@ -1,15 +1,15 @@
 """The drawing on paper: the same primitives as on the screen, at a standard scale, under the falling line."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Mapping
 from typing import NamedTuple
 
 from reportlab.lib.units import mm
 
-from checklist_app.operations.drawing import Anchor, Drawing, Leaf, Point, Role, Text, points_of
-from checklist_app.records.pdf import faces
+from checklist_app.operations.drawing import Drawing, Line, Point, Polyline, Role, Text, points_of
 from checklist_app.records.pdf.blocks import PLUMB, SOFT, Figure
 from checklist_app.records.pdf.canvas import INK, Sheet
 from checklist_app.records.pdf.document import HEIGHT, Document
+from checklist_app.records.pdf.lettering import Box, Lettered, lettered
 
 SCALES = (5, 10, 12, 15, 20, 25, 30, 35, 40, 45, 50, 60, 75, 100, 125, 150, 200, 250, 300, 400, 500, 750, 1000)
 POINTS_IN_METRE = 1000 * mm
@@ -29,11 +29,9 @@ class Pen(NamedTuple):
 
 PENS = {
     Role.OUTLINE: Pen(0.9, fill=PALE), Role.FINE: Pen(0.4), Role.SOLID: Pen(0.3, fill=INK),
-    Role.PLUMB: Pen(2.2, PLUMB), Role.PLUMB_ON: Pen(1.6, PLUMB, dash=(9, 3, 1.5, 3)), Role.ANGLE: Pen(0.8, PLUMB),
+    Role.PLUMB: Pen(1.4, PLUMB), Role.PLUMB_ON: Pen(1.4, PLUMB, dash=(9, 3, 1.5, 3)), Role.ANGLE: Pen(0.8, PLUMB),
     Role.MEASURE: Pen(0.4), Role.GROUND: Pen(1.2), Role.MEMBER: Pen(3.4),
 }
-SIZES = {Role.TEXT: 8.5, Role.TEXT_SOFT: 8.0, Role.TEXT_ANGLE: 8.5, Role.TEXT_BIG: 11.0}
-COLOURS = {Role.TEXT_SOFT: SOFT, Role.TEXT_ANGLE: PLUMB}
 
 
 class View(NamedTuple):
@@ -52,13 +50,6 @@ class View(NamedTuple):
         return self.x + place[0] * self.points, self.y + place[1] * self.points
 
 
-class Box(NamedTuple):
-    left: float
-    low: float
-    right: float
-    high: float
-
-
 def drawn(document: Document, drawing: Drawing, width: float, height: float, hook_at: float | None,
           verdicts: Mapping[str, str]) -> Figure:
     """The drawing as a figure. With `hook_at` its hook hangs there on the line from the paper's edge."""
@@ -69,7 +60,10 @@ def drawn(document: Document, drawing: Drawing, width: float, height: float, hoo
         if hook_at is not None:
             falling_line(sheet, view.at(drawing.hook))
         for leaf in drawing.leaves():
-            draw_leaf(sheet, leaf, view, verdicts)
+            if not isinstance(leaf, Text):
+                draw_line(sheet, leaf, view, verdicts)
+        for words in lettering(drawing, view):
+            draw_words(sheet, words)
         scale_bar(sheet, view)
 
     for leaf in drawing.leaves():
@@ -93,38 +87,23 @@ def fitted(drawing: Drawing, width: float, height: float, hook_at: float | None)
 
 def extent(drawing: Drawing, view: View) -> Box:
     """What the drawing covers on the paper, words included."""
-    places = [place for leaf in drawing.leaves() for place in corners(leaf, view)]
+    boxes = [words.box for words in lettering(drawing, view)]
+    places = [view.at(place) for leaf in drawing.leaves() if not isinstance(leaf, Text) for place in points_of(leaf)]
+    places += [(box.left, box.low) for box in boxes] + [(box.right, box.high) for box in boxes]
     across, up = [place[0] for place in places], [place[1] for place in places]
 
     return Box(min(across), min(up), max(across), max(up))
 
 
-def corners(leaf: Leaf, view: View) -> Iterator[tuple[float, float]]:
-    if not isinstance(leaf, Text):
-        yield from (view.at(place) for place in points_of(leaf))
-        return
-    x, y, size = text_place(leaf, view)
-    wide = faces.width(faces.printable(leaf.words)[0], face_of(leaf), size)
-    start = x - {Anchor.START: 0.0, Anchor.MIDDLE: wide / 2, Anchor.END: wide}[leaf.anchor]
-    yield start, y - size * 0.25
-    yield start + wide, y + size * 0.8
+def lettering(drawing: Drawing, view: View) -> list[Lettered]:
+    """The words of the drawing where they stand on the paper."""
+    members = [(view.at(leaf.start), view.at(leaf.end)) for leaf in drawing.leaves()
+               if isinstance(leaf, Line) and leaf.role is Role.MEMBER]
+    return lettered(((leaf, view.at(leaf.at)) for leaf in drawing.leaves() if isinstance(leaf, Text)), members)
 
 
-def text_place(text: Text, view: View) -> tuple[float, float, float]:
-    """Where a line of words starts and how large it is set."""
-    size = SIZES.get(text.role, 8.5)
-    x, y = view.at(text.at)
-    return x, y - text.lower * size * 1.3 - size * 0.35, size
-
-
-def face_of(text: Text) -> str:
-    return faces.PLAIN if text.role is Role.TEXT_SOFT else faces.BOLD
-
-
-def draw_leaf(sheet: Sheet, leaf: Leaf, view: View, verdicts: Mapping[str, str]) -> None:
-    if isinstance(leaf, Text):
-        draw_words(sheet, leaf, view)
-        return
+def draw_line(sheet: Sheet, leaf: Line | Polyline, view: View, verdicts: Mapping[str, str]) -> None:
+    """A line or an area; a member is hollow, filled by the verdict of the check it shows."""
     places = [view.at(place) for place in points_of(leaf)]
     pen, closed = PENS[leaf.role], getattr(leaf, "closed", False)
     stroke(sheet, places, pen, closed)
@@ -133,15 +112,14 @@ def draw_leaf(sheet: Sheet, leaf: Leaf, view: View, verdicts: Mapping[str, str])
         stroke(sheet, places, Pen(pen.wide - 1.4, CORE.get(verdict, WHITE)), closed)
 
 
-def draw_words(sheet: Sheet, text: Text, view: View) -> None:
+def draw_words(sheet: Sheet, words: Lettered) -> None:
     """Words, with the paper showing behind the small ones where a line would run through them."""
-    x, y, size = text_place(text, view)
-    if text.role in COLOURS:
-        (left, low), (right, high) = corners(text, view)
+    if words.patch:
+        box = words.box
         sheet.setFillColor(WHITE)
-        sheet.rect(left - 1, low, right - left + 2, high - low, stroke=0, fill=1)
-    sheet.setFillColor(COLOURS.get(text.role, INK))
-    sheet.write(x, y, text.words, face_of(text), size, text.anchor.value)
+        sheet.rect(box.left - 1, box.low, box.right - box.left + 2, box.high - box.low, stroke=0, fill=1)
+    sheet.setFillColor(words.colour)
+    sheet.write(words.x, words.y, words.words, words.face, words.size)
 
 
 def stroke(sheet: Sheet, places: list[tuple[float, float]], pen: Pen, closed: bool) -> None:

@@ -40,7 +40,7 @@ def paper(record: Mapping[str, Any], part: Part) -> bytes:
     evidence.photographs(document, record, part)
     evidence.sign_offs(document, record, inks)
     sections.course(document, record)
-    sections.sentences(document, "Cautions", [*record["evaluation"]["cautions"], SUPPORT], "")
+    sections.sentences(document, "Cautions", record["evaluation"]["cautions"], "")
     sections.sentences(document, "What this record does not show", record["limits"], "")
     sections.digests(document, record, name)
 
