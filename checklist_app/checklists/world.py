@@ -61,8 +61,7 @@ class MemoryWorld:
 
     def tasks(self) -> list[str]:
         """Ids of the tasks that were begun and are not sealed, the oldest first."""
-        return [name for (kind, name), said in self._by_subject.items()
-                if kind == "task" and name not in self._sealed and any(entry.type == "begin" for entry in said)]
+        return [task for task in begun(self._entries.values()) if task not in self._sealed]
 
     def items(self, register: str) -> Mapping[str, Item]:
         """The items of a register by their ids."""
@@ -128,8 +127,8 @@ class After:
 
     def tasks(self) -> list[str]:
         """Ids of the tasks that were begun and are not sealed, the oldest first."""
-        begun = [entry.about[1] for entry in self._kept if entry.type == "begin" and entry.about[0] == "task"]
-        return list(dict.fromkeys([*self._before.tasks(), *(task for task in begun if self.sealed(task) is None)]))
+        new = [task for task in begun(self._kept) if self.sealed(task) is None]
+        return list(dict.fromkeys([*self._before.tasks(), *new]))
 
     def items(self, register: str) -> Mapping[str, Item]:
         """The items of a register by their ids."""
@@ -168,6 +167,12 @@ class After:
             said = self.entries((register, name))
             found[register][name] = item_of(said, documents(said, self), self.today)
         return {register: dict(sorted(items.items())) for register, items in found.items()}
+
+
+def begun(entries: Iterable[Entry]) -> list[str]:
+    """Ids of the tasks that these entries begin, in their order."""
+    tasks = (entry.about[1] for entry in entries if entry.type == "begin" and entry.about[0] == "task")
+    return list(dict.fromkeys(tasks))
 
 
 def documents(entries: Iterable[Entry], world: World) -> dict[str, bytes]:
