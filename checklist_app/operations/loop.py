@@ -14,7 +14,7 @@ def run(steps: Sequence[Step], values: list[Any], stopped: dict[int, Stopped]) -
     Any exception but `Stopped` and `OutOfRangeError` is a fault of ours and goes up.
     """
     for step in steps:
-        if stopped:
+        if stopped and not stopped.keys().isdisjoint(step.waits_for):
             reason = _hindrance(step, stopped)
             if reason is not None:
                 stopped[step.out] = reason
