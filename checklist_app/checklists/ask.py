@@ -2,6 +2,8 @@
 from dataclasses import dataclass
 from enum import Enum
 
+SHORT = 4
+
 
 class State(Enum):
     """Where a question stands. Each is also said in words on the page."""
@@ -23,12 +25,15 @@ class Option:
 
 @dataclass(frozen=True)
 class Ask:
-    """A question ready for its template. `name` is the form field, `data` what the page script needs to know."""
+    """A question ready for its template. `name` is the form field, `data` what the page script needs to know,
+    `entry` the quantity as the drawing names it.
+    """
 
     name: str
     kind: str
     words: str
     data: str = ""
+    entry: str = ""
     why: str = ""
     unit: str = ""
     text: str = ""
@@ -60,6 +65,12 @@ class Ask:
     def described_by(self) -> str:
         """Ids of the words that belong to the field."""
         return f"{self.id}-note {self.id}-fault"
+
+    @property
+    def shrinks(self) -> bool:
+        """Whether it shows as one line with *Change*: filled by a register, or chosen from a long list."""
+        chosen = self.state is State.DONE and len(self.options) > SHORT
+        return (self.state is State.FROM_REGISTER or chosen) and not self.fault and not self.given
 
     @property
     def answered(self) -> bool:

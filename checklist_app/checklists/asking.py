@@ -42,15 +42,17 @@ def ask(world: World, now: Running, place: Place, options: tuple[Option, ...] = 
 
     entry = _entry(now, place)
     value = now.value(place.path)
-    filled = now.read.sources.get(Key(place.prompt.name, now.read.labels.get(place.row)))
+    filled = now.read.sources.get(_key(now, place))
     disputed = place.path in now.folded.disputed
     text = _typed(world, value) if value else ""
 
     return Ask(
         name=place.name, kind=kind_of(place, entry), words=question(place, entry),
-        data=asked(now, place).data(seen(now.folded, place.path)), why=place.prompt.why, unit=unit_of(place, entry), text=text,
-        state=_state(now, place, disputed), shown=_shown(world, value, filled, entry),
-        fault=now.faults.get(place.path, ""), usual=_usual(entry), allowed=_allowed(place, entry), step=step_of(unit_of(place, entry)),
+        data=asked(now, place).data(seen(now.folded, place.path)), entry=str(_key(now, place)) if entry else "",
+        why=place.prompt.why, unit=unit_of(place, entry), text=text,
+        state=_state(now, place, disputed), shown=_shown(world, value, filled, entry, options),
+        fault=now.faults.get(place.path, ""), usual=_usual(entry), allowed=_allowed(place, entry),
+        step=step_of(unit_of(place, entry)),
         options=options or _options(place, entry), ways=_ways(entry), how=(value or {}).get("how", ""),
         plus_minus=(value or {}).get("plus_minus", ""), may_not_know=_may_not_know(now, entry),
         none_words=_none_words(place, entry), given=value["type"] if value and value["type"] in REASONED else "",
@@ -106,6 +108,10 @@ def _entry(now: Running, place: Place) -> Entry | None:
     return now.table.entries[place.prompt.name] if place.prompt.kind is PromptKind.ENTRY else None
 
 
+def _key(now: Running, place: Place) -> Key:
+    return Key(place.prompt.name, now.read.labels.get(place.row))
+
+
 def _typed(world: World, value: Value) -> str:
     """The text that stands in the field: as typed, never as read."""
     kind = value["type"]
@@ -121,14 +127,16 @@ def _state(now: Running, place: Place, disputed: bool) -> State:
         return State.DISPUTED
     if place.path in now.folded.values:
         return State.OPEN if place.path in now.faults else State.DONE
-    filled = Key(place.prompt.name, now.read.labels.get(place.row)) in now.read.sources
+    filled = _key(now, place) in now.read.sources
     return State.FROM_REGISTER if filled else State.OPEN
 
 
-def _shown(world: World, value: Value | None, filled: Any, entry: Entry | None) -> str:
-    if value is not None:
-        return value_words(value, world)
-    return f"{filled.text} {entry.unit if entry else ''}".strip() if filled else ""
+def _shown(world: World, value: Value | None, filled: Any, entry: Entry | None, options: tuple[Option, ...]) -> str:
+    """The answer in words: of a choice the words that were chosen."""
+    if value is None:
+        return f"{filled.text} {entry.unit if entry else ''}".strip() if filled else ""
+    chosen = next((option.words for option in options if option.value == _typed(world, value)), "")
+    return chosen or value_words(value, world)
 
 
 def _usual(entry: Entry | None) -> tuple[str, ...]:
@@ -137,7 +145,8 @@ def _usual(entry: Entry | None) -> tuple[str, ...]:
 
 def _allowed(place: Place, entry: Entry | None) -> str:
     if entry is not None:
-        return " ".join(part for part in (allowed_words(entry.usual, entry.low, entry.high, entry.unit), entry.hint) if part)
+        allowed = allowed_words(entry.usual, entry.low, entry.high, entry.unit)
+        return f"{allowed} {entry.hint}".strip()
     return allowed_words(None, place.prompt.low, place.prompt.high, place.prompt.unit)
 
 

@@ -14,6 +14,8 @@ from checklist_app.operations.graph import Missing
 from checklist_app.operations.task import key_of
 from checklist_app.operations.working import working
 
+FEW = 2
+
 
 @dataclass(frozen=True)
 class Link:
@@ -42,6 +44,7 @@ class Row:
     notes: tuple[str, ...] = ()
     source: str = ""
     missing: tuple[Link, ...] = ()
+    more: int = 0
     reason: str = ""
 
 
@@ -102,7 +105,7 @@ def row(evaluation: Evaluation, check: Check, now: Running | None = None, gear: 
         href=f"/tasks/{now.id}/checks/{checked.check_id(check)}" if now else f"#check-{checked.check_id(check)}",
         lines=tuple(line.text for line in working(evaluation, check.name)) if check.computed else (),
         notes=_notes(evaluation, check),
-        source=_source(clause.source, clause.rule_set), missing=_links(checked.missing(check), now),
+        source=_source(clause.source, clause.rule_set), missing=_links(checked.missing(check)[:FEW], now), more=max(0, len(checked.missing(check)) - FEW),
         reason=checked.reason(check),
     )
 

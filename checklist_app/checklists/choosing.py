@@ -19,6 +19,12 @@ def build_states(load: Item | None) -> tuple[Option, ...]:
                         f"{state['mass_kg']} kg, {state['mass_how']}") for state in states)
 
 
+def own_number(item: Item) -> str:
+    """The item's number, where it says more than its name does."""
+    plain = [character for character in item.title.casefold() if character.isalnum()]
+    return "" if [character for character in item.id.casefold() if character.isalnum()] == plain else item.id
+
+
 def _items(world: World, register: str) -> tuple[Option, ...]:
-    return tuple(Option(item.subject, item.title, item.id if item.id != item.title else "")
+    return tuple(Option(item.subject, item.title, own_number(item))
                  for item in world.items(register).values() if item.version is not None and not item.fault)

@@ -23,7 +23,8 @@ def picture(evaluation: Evaluation, width_px: int = WIDTH_PX, focus: str | None 
     """The drawing to scale. `focus` names the entry in hand: it is drawn in chalk."""
     found = evaluation.picture
     if isinstance(found, Drawing):
-        return Picture(svg(found, width_px, focus), "")
+        verdicts = {check.name: check.verdict.words for check in evaluation.checks}
+        return Picture(svg(found, width_px, focus, verdicts), "")
     reasons = found.reasons if isinstance(found, Stopped) else ()
     more = f" and {len(reasons) - FEW} more" if len(reasons) > FEW else ""
     return Picture("", f"The drawing waits for: {listed(reasons[:FEW])}{more}." if reasons else "There is no drawing.")

@@ -64,8 +64,8 @@ class Running:
 
     @property
     def title(self) -> str:
-        """What the task is called where there is little room: the load's number, or the operation."""
-        return self.load.id if self.load is not None else self.procedure.words
+        """What the task is called where there is little room: the load, or the operation."""
+        return self.load.title if self.load is not None else self.procedure.words
 
     @cached_property
     def evaluation(self) -> Evaluation:

@@ -1,12 +1,13 @@
 /* The field in hand is drawn in chalk; a fault is tied to its field; after sending the first fault gets the focus. */
 
 function inHand() {
-  return document.activeElement?.closest?.(".prompt")?.querySelector("[name]")?.name ?? "";
+  return document.activeElement?.closest?.("[data-entry]")?.dataset.entry ?? "";
 }
 
 function draw() {
-  for (const shape of document.querySelectorAll("#drawing [data-entry]")) {
-    shape.classList.toggle("d-now", shape.dataset.entry === inHand());
+  const entry = inHand();
+  for (const shape of document.querySelectorAll("#drawing [data-about]")) {
+    shape.classList.toggle("d-in-hand", shape.dataset.about.split(" ").includes(entry));
   }
 }
 
