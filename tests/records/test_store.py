@@ -135,7 +135,9 @@ def test_a_revoked_phones_entries_are_kept_and_marked_and_so_are_carried_and_twi
 @pytest.mark.parametrize(("role", "counting"), [
     ("rigger", {"number", "quarantine", "stop", "first version", "lost"}),
     ("supervisor", {"number", "quarantine", "stop", "first version", "lost", "release", "examination", "in service",
-                    "version", "go_on", "person"}),
+                    "version", "go_on"}),
+    ("administrator", {"number", "quarantine", "stop", "first version", "lost", "release", "examination", "in service",
+                       "version", "go_on", "person"}),
     ("auditor", set()),
     ("", {"number", "quarantine", "stop", "first version", "lost"}),
 ])
