@@ -77,12 +77,15 @@ def powerless(entry: Entry, role: str) -> str:
     """Why an entry counts for nothing when a device brings it by itself; empty when it counts.
 
     A signature needs its signer's PIN, which comes with the signing page only. Registers are kept by supervisors and
-    administrators; anybody may bring in gear or a load, take gear out of use and say that it is lost.
+    administrators, people by administrators alone; anybody may bring in gear or a load, take gear out of use and say
+    that it is lost.
     """
     if role == "auditor":
         return "an auditor changes nothing"
     if entry.type == "signature":
         return "signed without the PIN"
+    if entry.about[0] == "person" and role != "administrator":
+        return "people are an administrator's to keep"
     if role in SUPERVISING:
         return ""
     if entry.type in SUPERVISED:

@@ -18,6 +18,7 @@ from checklist_app.web import (
     people,
     registers,
     sealing,
+    sealing_pages,
     security,
     sign_in,
     start,
@@ -54,7 +55,8 @@ def create_app(folder: str | Path, **overrides: Any) -> Flask:
     access.guard(app)
     app.after_request(static.with_edition)
     faults.explain(app)
-    for module in (static, start, sign_in, people, registers, item_actions, entries, record_pages, travelling):
+    for module in (static, start, sign_in, people, registers, item_actions, entries, sealing_pages, record_pages,
+                   travelling):
         app.register_blueprint(module.blueprint)
     access.refuse_undeclared(app)
     with app.app_context():

@@ -12,7 +12,7 @@ from checklist_app.records.parts import LARGEST_BYTES, NotThatPart
 from checklist_app.records.store import SetBack
 from checklist_app.web import current
 from checklist_app.web.access import DEVICE, by_device, signed_in
-from checklist_app.web.sealing import seal_what_closed
+from checklist_app.web.sealing import seal_what_closed, seal_what_was_left
 
 LARGEST_BATCH_BYTES = 1024 * 1024
 BEARER = "Bearer "
@@ -48,13 +48,15 @@ def put_entries() -> Response:
 @blueprint.put("/parts/<digest>")
 @by_device
 def put_part(digest: str) -> Response:
-    """Bytes under their digest. The same bytes again change nothing."""
+    """Bytes under their digest. The same bytes again change nothing; a closed task may have waited for them."""
     request.max_content_length = LARGEST_BYTES
     device_of_request()
     try:
         current.store().parts.put(digest, request.get_data())
     except NotThatPart as error:
         abort(422, f"{error}.")
+
+    seal_what_was_left()
 
     return jsonify(part=digest)
 

@@ -65,8 +65,8 @@ def ask(field: Field, name: str, text: str, faults: Mapping[str, str]) -> dict[s
     return {
         "kind": "choice" if field.type in (FieldType.CHOICE, FieldType.FLAG) else
                 "date" if field.type is FieldType.DATE else "text",
-        "name": name, "id": name.replace("/", "-"), "words": field.words, "unit": field.unit, "hint": hint(field),
-        "text": text, "inputmode": INPUTS.get(field.type, "text"), "required": field.required,
+        "name": name, "id": "f-" + name.replace("/", "-"), "words": field.words, "unit": field.unit,
+        "hint": hint(field), "text": text, "inputmode": INPUTS.get(field.type, "text"), "required": field.required,
         "choices": YES_NO if field.type is FieldType.FLAG else tuple((one, one) for one in field.choices),
         "fault": faults.get(name, ""),
     }
@@ -76,7 +76,7 @@ def rows_ask(field: Field, rows: Any, faults: Mapping[str, str]) -> dict[str, An
     """A field with rows: those that are there, and an empty one while there is room."""
     shown = [*rows, {}][:MOST_ROWS]
     return {
-        "kind": "rows", "name": field.name, "id": field.name, "words": field.words, "hint": field.hint,
+        "kind": "rows", "name": field.name, "id": f"f-{field.name}", "words": field.words, "hint": field.hint,
         "fault": faults.get(field.name, ""),
         "rows": [{"number": number, "is_new": not row, "asks": [
             ask(column, f"{field.name}/{number}/{column.name}", str(row.get(column.name, "")), faults)

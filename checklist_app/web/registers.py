@@ -45,7 +45,8 @@ def index() -> Response:
     world = current.world()
     rows = [{"href": f"/registers/{name}", "words": words, "count": len(world.items(name))}
             for name, words in WORDS.items() if name in REGISTERS]
-    return page("web/registers/index.html", frame_of("Registers", back="/today", back_words="Back to today"), rows=rows)
+    return page("web/registers/index.html", frame_of("Registers", back="/today", back_words="Back to today"), rows=rows,
+                sealing_waits=may_keep() and current.store().sealing_waits)
 
 
 @blueprint.get("/registers/<register:register>")

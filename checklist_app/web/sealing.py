@@ -1,4 +1,4 @@
-"""A task that was closed is sealed at once; the record is then all that can be opened of it."""
+"""A task that was closed is sealed at once, and what comes later becomes a supplement to its record."""
 
 import logging
 from collections.abc import Iterable
@@ -13,19 +13,18 @@ log = logging.getLogger(__name__)
 
 
 def seal_what_closed(entries: Iterable[Entry]) -> str | None:
-    """Seal the tasks that these entries closed; the digest of the last record, if there is one."""
+    """Seal the tasks that these entries are about, if they are closed; the digest of the last record there is."""
     record = None
-    for task in sorted({entry.about[1] for entry in entries if entry.type == CLOSING and entry.about[0] == "task"}):
-        record = sealed(task)
+    for task in sorted({entry.about[1] for entry in entries if entry.about[0] == "task"}):
+        record = sealed(task) or record
 
     return record
 
 
 def seal_what_was_left() -> None:
-    """Tasks closed just before the server went down: their closing is kept, their record is not made yet."""
+    """Tasks that are closed and have no record: something had to come first, or the server went down in between."""
     for task in current.world().tasks():
-        if any(entry.type == CLOSING for entry in current.world().entries(("task", task))):
-            sealed(task)
+        sealed(task)
 
 
 def sealed(task: str) -> str | None:

@@ -33,6 +33,7 @@ TABLE = {
     "/people/new": (ADMIN, ADMIN),
     "/people/<person>": (ADMIN, ADMIN),
     "/people/<person>/code": (NONE, ADMIN),
+    "/sealing": (KEEP, KEEP),
     "/registers": (SIGNED_IN, NONE),
     "/registers/<register:register>": (SIGNED_IN, NONE),
     "/registers/<register:register>/new/<kind>": (KEEP, KEEP),

@@ -92,7 +92,9 @@ def test_static_files_come_under_an_address_that_changes_with_them(nobody: Visit
     assert plain.headers["Cache-Control"] == "no-cache"
 
 
-@pytest.mark.parametrize("name", ["../pyproject.toml", "..%2fpyproject.toml", "css/../../pyproject.toml", "/etc/passwd"])
+@pytest.mark.parametrize("name", [
+    "../pyproject.toml", "..%2fpyproject.toml", "css/../../pyproject.toml", "/etc/passwd",
+])
 def test_nothing_but_static_files_comes_from_there(nobody: Visitor, name: str) -> None:
     assert nobody.client.get(f"/static/{name}", buffered=True).status_code in (308, 404)
 

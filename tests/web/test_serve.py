@@ -92,3 +92,27 @@ def test_a_mistyped_folder_makes_no_empty_database(tmp_path: Path, capsys: pytes
     assert main(["new-pin", "Nobody", "--folder", str(tmp_path / "typo")]) == 2
     assert "there are no data" in capsys.readouterr().err
     assert not (tmp_path / "typo").exists()
+
+
+def test_a_backup_made_while_serving_can_be_put_back(running: Running, tmp_path: Path,
+                                                    capsys: pytest.CaptureFixture[str]) -> None:
+    data, saved, back = (str(tmp_path / name) for name in ("data", "saved", "back"))
+    assert main(["backup", saved, "--folder", data]) == 0
+    assert main(["restore", saved, "--folder", back]) == 0
+    assert "Put back into" in capsys.readouterr().out
+    assert (tmp_path / "back" / "checklist.db").stat().st_size > 0
+
+
+def test_a_backup_never_overwrites(running: Running, tmp_path: Path, capsys: pytest.CaptureFixture[str]) -> None:
+    data = tmp_path / "data"
+    assert main(["backup", str(data), "--folder", str(data)]) == 2
+    assert main(["restore", str(tmp_path / "nothing"), "--folder", str(tmp_path / "back")]) == 2
+    assert main(["backup", str(tmp_path / "saved"), "--folder", str(tmp_path / "typo")]) == 2
+    assert "there are no data" in capsys.readouterr().err
+
+
+def test_a_backup_without_a_name_goes_into_the_folder_of_backups(running: Running, tmp_path: Path,
+                                                                 capsys: pytest.CaptureFixture[str]) -> None:
+    assert main(["backup", "--folder", str(tmp_path / "data")]) == 0
+    assert len(list((tmp_path / "data" / "backups").glob("20*/checklist.db"))) == 1
+    assert "copy it to another one" in capsys.readouterr().out
