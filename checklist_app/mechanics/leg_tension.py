@@ -6,6 +6,66 @@ from checklist_app.mechanics.errors import OutOfRangeError, required_not_negativ
 SOURCE = "STATICS_TWO_LEGS"
 
 
+def eye_drop_m(along_m: float, off_m: float, plumb_along_m: float, plumb_off_m: float, plumb_m: float) -> float:
+    """An eye below the hook, as it hangs.
+
+        H = (along v_along + off v_off) / v
+
+    Source:
+        STATICS_TWO_LEGS.
+
+    Args:
+        along_m: from the eye to the hook, along the line through the eyes [m].
+        off_m: from the eye to the hook, off that line [m].
+        plumb_along_m: v_along, from the centre of gravity to the hook, along that line [m].
+        plumb_off_m: v_off, from the centre of gravity to the hook, off that line [m].
+        plumb_m: v, centre of gravity below the hook [m], above 0.
+
+    Returns:
+        H [m].
+
+    Raises:
+        OutOfRangeError: If the centre of gravity is in the hook.
+
+    Example:
+        >>> eye_drop_m(0.5, 0.75, 0.0, 1.5, 1.5)
+        0.75
+    """
+    required_positive("centre of gravity below the hook", plumb_m, SOURCE)
+
+    return (along_m * plumb_along_m + off_m * plumb_off_m) / plumb_m
+
+
+def eye_reach_m(along_m: float, off_m: float, plumb_along_m: float, plumb_off_m: float, plumb_m: float) -> float:
+    """The left eye from the plumb line, outwards, as it hangs; with its sign turned, the right eye.
+
+        D = (along v_off − off v_along) / v
+
+    Source:
+        STATICS_TWO_LEGS.
+
+    Args:
+        along_m: from the eye to the hook, along the line through the eyes [m].
+        off_m: from the eye to the hook, off that line [m].
+        plumb_along_m: v_along, from the centre of gravity to the hook, along that line [m].
+        plumb_off_m: v_off, from the centre of gravity to the hook, off that line [m].
+        plumb_m: v, centre of gravity below the hook [m], above 0.
+
+    Returns:
+        D [m]; below 0 the plumb line does not pass between the eyes.
+
+    Raises:
+        OutOfRangeError: If the centre of gravity is in the hook.
+
+    Example:
+        >>> eye_reach_m(0.5, 0.9, 0.0, 1.3, 1.3)
+        0.5
+    """
+    required_positive("centre of gravity below the hook", plumb_m, SOURCE)
+
+    return (along_m * plumb_off_m - off_m * plumb_along_m) / plumb_m
+
+
 def share_of_leg(
     leg_m: float, drop_m: float, reach_m: float, other_drop_m: float, other_reach_m: float
 ) -> float:

@@ -3,99 +3,109 @@
 Two tight legs and the line between the eyes make a triangle of fixed sides. The load rolls about the line through the
 eyes until its centre of gravity lies in the plane of that triangle, and turns in that plane until it is under the hook.
 So the hook is a fixed point of the load, and the plumb line is the line from the centre of gravity to it.
+
+In the plane of the legs lengths count *along* the line through the eyes, from the left eye, and *off* it.
 """
 
-from checklist_app.mechanics import exact, vectors
+from checklist_app.mechanics import exact
 from checklist_app.mechanics.errors import OutOfRangeError, required_positive
-from checklist_app.mechanics.vectors import UPWARDS, Vec
 
 SOURCE = "STATICS_TWO_LEGS"
+SIDE_BY_SIDE_M = 1e-3
 
 
-def pick_line(left_eye: Vec, right_eye: Vec) -> Vec:
-    """Direction of the line through the two eyes.
+def level_between_eyes_m(run_x_m: float, run_y_m: float) -> float:
+    """Level distance between the eyes.
 
-        e = (B − A) / |B − A|
+        a = √(Δx² + Δy²)
 
     Source:
         STATICS_TWO_LEGS.
 
     Args:
-        left_eye: A, in the load's axes [m].
-        right_eye: B, in the load's axes [m].
+        run_x_m: Δx, from the left eye to the right, lengthwise [m].
+        run_y_m: Δy, from the left eye to the right, crosswise [m].
 
     Returns:
-        e, of length 1 [-].
+        a [m].
 
     Raises:
-        OutOfRangeError: If both eyes are in one place.
+        OutOfRangeError: If both eyes are in one place, or one straight above the other.
 
     Example:
-        >>> pick_line(Vec(0.0, 0.0, 0.0), Vec(2.0, 0.0, 0.0))
-        Vec(x=1.0, y=0.0, z=0.0)
+        >>> level_between_eyes_m(0.8, 0.6)
+        1.0
     """
-    step = vectors.between(left_eye, right_eye)
-    span_m = vectors.length(step)
+    level_m = exact.sqrt(run_x_m * run_x_m + run_y_m * run_y_m)
+    if not level_m > SIDE_BY_SIDE_M:
+        allowed = "eyes side by side, none above the other"
+        raise OutOfRangeError("level distance between the eyes", level_m, allowed, SOURCE)
+
+    return level_m
+
+
+def cg_along_pick_line_m(cg_level_m: float, cg_up_m: float, level_m: float, rise_m: float, span_m: float) -> float:
+    """How far along the line through the eyes the centre of gravity lies.
+
+        g = (l a + u r) / d
+
+    Source:
+        STATICS_TWO_LEGS.
+
+    Args:
+        cg_level_m: l, centre of gravity from the left eye, level, towards the right eye [m].
+        cg_up_m: u, centre of gravity over the left eye [m].
+        level_m: a, level distance between the eyes [m].
+        rise_m: r, right eye over the left [m].
+        span_m: d, straight distance between the eyes [m], above 0.
+
+    Returns:
+        g [m].
+
+    Raises:
+        OutOfRangeError: If the eyes are in one place.
+
+    Example:
+        >>> cg_along_pick_line_m(0.5, -0.4, 0.8, 0.6, 1.0)
+        0.16000000000000003
+    """
     required_positive("distance between the eyes", span_m, SOURCE)
 
-    return Vec(step.x / span_m, step.y / span_m, step.z / span_m)
+    return (cg_level_m * level_m + cg_up_m * rise_m) / span_m
 
 
-def up_from_pick_line(pick_line: Vec) -> Vec:
-    """Direction at right angles to the line through the eyes that points most upwards while the load stands.
-
-        k = (z − (z·e) e) / |z − (z·e) e|
-
-    Source:
-        STATICS_TWO_LEGS.
-
-    Args:
-        pick_line: e, of length 1 [-].
-
-    Returns:
-        k, of length 1 [-].
-
-    Raises:
-        OutOfRangeError: If one eye stands straight above the other.
-
-    Example:
-        >>> up_from_pick_line(Vec(1.0, 0.0, 0.0))
-        Vec(x=0.0, y=0.0, z=1.0)
-    """
-    upright = vectors.moved(UPWARDS, pick_line, -pick_line.z)
-    size = vectors.length(upright)
-    if not size > 1e-6:
-        raise OutOfRangeError("one eye", "straight above the other", "eyes side by side", SOURCE)
-
-    return Vec(upright.x / size, upright.y / size, upright.z / size)
-
-
-def cg_beside_pick_line_m(cg: Vec, left_eye: Vec, pick_line: Vec, up: Vec) -> float:
+def cg_beside_pick_line_m(cg_x_m: float, cg_y_m: float, run_x_m: float, run_y_m: float, level_m: float) -> float:
     """Offset of the centre of gravity from the upright plane through the two eyes.
 
-        b = (G − A) · (e × k)
+        b = (x Δy − y Δx) / a
 
     Source:
         STATICS_TWO_LEGS.
 
     Args:
-        cg: G, in the load's axes [m].
-        left_eye: A, in the load's axes [m].
-        pick_line: e, of length 1 [-].
-        up: k, of length 1 [-].
+        cg_x_m: x, centre of gravity from the left eye, lengthwise [m].
+        cg_y_m: y, centre of gravity from the left eye, crosswise [m].
+        run_x_m: Δx, from the left eye to the right, lengthwise [m].
+        run_y_m: Δy, from the left eye to the right, crosswise [m].
+        level_m: a, level distance between the eyes [m], above 0.
 
     Returns:
         b, signed [m].
 
+    Raises:
+        OutOfRangeError: If the eyes are in one place.
+
     Example:
-        >>> cg_beside_pick_line_m(Vec(0.5, 0.1, -0.4), Vec(0.0, 0.0, 0.0), Vec(1.0, 0.0, 0.0), UPWARDS)
+        >>> cg_beside_pick_line_m(0.5, 0.1, 1.0, 0.0, 1.0)
         -0.1
     """
-    return vectors.dot(vectors.between(left_eye, cg), vectors.cross(pick_line, up))
+    required_positive("level distance between the eyes", level_m, SOURCE)
+
+    return (cg_x_m * run_y_m - cg_y_m * run_x_m) / level_m
 
 
-def hook_along_pick_line_m(eyes_apart_m: float, left_leg_m: float, right_leg_m: float) -> float:
-    """How far from the left eye, along the line through the eyes, the hook stands.
+def hook_along_pick_line_m(span_m: float, left_leg_m: float, right_leg_m: float) -> float:
+    """How far along the line through the eyes the hook stands.
 
         s = (L_A² − L_B² + d²) / 2 d
 
@@ -103,7 +113,7 @@ def hook_along_pick_line_m(eyes_apart_m: float, left_leg_m: float, right_leg_m: 
         STATICS_TWO_LEGS.
 
     Args:
-        eyes_apart_m: d, straight from eye to eye [m], above 0.
+        span_m: d, straight distance between the eyes [m], above 0.
         left_leg_m: L_A, bearing to bearing [m], above 0.
         right_leg_m: L_B, bearing to bearing [m], above 0.
 
@@ -117,15 +127,15 @@ def hook_along_pick_line_m(eyes_apart_m: float, left_leg_m: float, right_leg_m: 
         >>> hook_along_pick_line_m(1.0, 1.0, 1.0)
         0.5
     """
-    required_positive("distance between the eyes", eyes_apart_m, SOURCE)
+    required_positive("distance between the eyes", span_m, SOURCE)
     required_positive("length of the left leg", left_leg_m, SOURCE)
     required_positive("length of the right leg", right_leg_m, SOURCE)
 
-    return (left_leg_m * left_leg_m - right_leg_m * right_leg_m + eyes_apart_m * eyes_apart_m) / (2.0 * eyes_apart_m)
+    return (left_leg_m * left_leg_m - right_leg_m * right_leg_m + span_m * span_m) / (2.0 * span_m)
 
 
 def hook_off_pick_line_m(left_leg_m: float, hook_along_m: float) -> float:
-    """Height of the hook over the line through the eyes, in the plane of the legs.
+    """Distance of the hook from the line through the eyes, in the plane of the legs.
 
         h = √(L_A² − s²)
 
@@ -155,38 +165,118 @@ def hook_off_pick_line_m(left_leg_m: float, hook_along_m: float) -> float:
     return exact.sqrt(square)
 
 
-def towards_hook(cg_below_m: float, cg_beside_m: float, cg_off_m: float, pick_line: Vec, up: Vec) -> Vec:
-    """Direction from the line through the eyes to the hook: straight away from the centre of gravity.
+def legs_upright(cg_below_m: float, cg_off_m: float) -> float:
+    """How upright the plane of the legs stands in the load: 1 upright, 0 level, below 0 upside down.
 
-        n = (t k − b (e × k)) / √(t² + b²)
+        cos ρ = t / √(t² + b²)
 
     Source:
         STATICS_TWO_LEGS; the load rolls about the line through the eyes until it hangs so.
 
     Args:
         cg_below_m: t, centre of gravity below the line through the eyes [m].
-        cg_beside_m: b, centre of gravity beside the upright plane through the eyes [m].
-        cg_off_m: √(t² + b²) [m], above 0.
-        pick_line: e, of length 1 [-].
-        up: k, of length 1 [-].
+        cg_off_m: √(t² + b²), centre of gravity from the line through the eyes [m], above 0.
 
     Returns:
-        n, of length 1 [-].
+        cos ρ [-].
 
     Raises:
         OutOfRangeError: If the centre of gravity lies on the line through the eyes.
 
     Example:
-        >>> towards_hook(0.4, 0.0, 0.4, Vec(1.0, 0.0, 0.0), UPWARDS)
-        Vec(x=0.0, y=0.0, z=1.0)
+        >>> legs_upright(0.4, 0.5)
+        0.8
     """
     required_positive("distance of the centre of gravity from the line through the eyes", cg_off_m, SOURCE)
-    sideways = vectors.cross(pick_line, up)
-    upright, aside = cg_below_m / cg_off_m, cg_beside_m / cg_off_m
 
-    return Vec(
-        upright * up.x - aside * sideways.x, upright * up.y - aside * sideways.y, upright * up.z - aside * sideways.z
-    )
+    return cg_below_m / cg_off_m
+
+
+def legs_aside(cg_beside_m: float, cg_off_m: float) -> float:
+    """How far the plane of the legs leans over in the load: 0 upright, 1 or −1 level.
+
+        sin ρ = b / √(t² + b²)
+
+    Source:
+        STATICS_TWO_LEGS; the load rolls about the line through the eyes until it hangs so.
+
+    Args:
+        cg_beside_m: b, centre of gravity beside the upright plane through the eyes [m].
+        cg_off_m: √(t² + b²), centre of gravity from the line through the eyes [m], above 0.
+
+    Returns:
+        sin ρ [-].
+
+    Raises:
+        OutOfRangeError: If the centre of gravity lies on the line through the eyes.
+
+    Example:
+        >>> legs_aside(0.3, 0.5)
+        0.6
+    """
+    required_positive("distance of the centre of gravity from the line through the eyes", cg_off_m, SOURCE)
+
+    return cg_beside_m / cg_off_m
+
+
+def level_share_m(along_m: float, off_m: float, legs_upright: float, slope: tuple[float, float, float]) -> float:
+    """Of a step in the plane of the legs, the part that is level in the load, towards the right eye.
+
+        (along a − off cos ρ r) / d
+
+    Source:
+        STATICS_TWO_LEGS.
+
+    Args:
+        along_m: the step along the line through the eyes [m].
+        off_m: the step off it, towards the hook [m].
+        legs_upright: cos ρ [-].
+        slope: a, r and d: level distance, rise and span between the eyes [m].
+
+    Returns:
+        Level part [m].
+
+    Raises:
+        OutOfRangeError: If the eyes are in one place.
+
+    Example:
+        >>> level_share_m(0.1, 1.2, 1.0, (1.0, 0.0, 1.0))
+        0.1
+    """
+    level_m, rise_m, span_m = slope
+    required_positive("distance between the eyes", span_m, SOURCE)
+
+    return (along_m * level_m - off_m * legs_upright * rise_m) / span_m
+
+
+def upward_share_m(along_m: float, off_m: float, legs_upright: float, slope: tuple[float, float, float]) -> float:
+    """Of a step in the plane of the legs, the part that is upright in the load.
+
+        (along r + off cos ρ a) / d
+
+    Source:
+        STATICS_TWO_LEGS.
+
+    Args:
+        along_m: the step along the line through the eyes [m].
+        off_m: the step off it, towards the hook [m].
+        legs_upright: cos ρ [-].
+        slope: a, r and d: level distance, rise and span between the eyes [m].
+
+    Returns:
+        Upright part [m].
+
+    Raises:
+        OutOfRangeError: If the eyes are in one place.
+
+    Example:
+        >>> upward_share_m(0.1, 1.2, 1.0, (1.0, 0.0, 1.0))
+        1.2
+    """
+    level_m, rise_m, span_m = slope
+    required_positive("distance between the eyes", span_m, SOURCE)
+
+    return (along_m * rise_m + off_m * legs_upright * level_m) / span_m
 
 
 def tilt_deg(plumb_across_m: float, plumb_up_m: float) -> float:

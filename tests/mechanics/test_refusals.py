@@ -13,15 +13,13 @@ from checklist_app.mechanics import (
     lift_class,
     shackles,
     sling_modes,
+    stability,
     suspension,
     weight,
 )
 from checklist_app.mechanics.errors import OutOfRangeError
 from checklist_app.mechanics.sling_modes import Hitch
-from checklist_app.mechanics.vectors import UPWARDS, Vec
 
-ORIGIN = Vec(0.0, 0.0, 0.0)
-ALONG = Vec(1.0, 0.0, 0.0)
 STEPS = ((0.0, 1.2), (45.0, 0.86))
 
 
@@ -43,12 +41,20 @@ STEPS = ((0.0, 1.2), (45.0, 0.86))
     (lambda: weight.gross_load_t(1000.0, 0.9), "dynamic factor above 1 is -0.1"),
     (lambda: weight.gross_load_t(math.inf, 1.0), "mass on the hook is inf"),
     (lambda: weight.weight_kn(-1.0), "mass is -1"),
-    (lambda: suspension.pick_line(ORIGIN, ORIGIN), "distance between the eyes is 0"),
-    (lambda: suspension.up_from_pick_line(UPWARDS), "straight above the other; allowed: eyes side by side"),
+    (lambda: suspension.level_between_eyes_m(0.0, 0.0), "is 0; allowed: eyes side by side, none above the other"),
+    (lambda: suspension.level_between_eyes_m(math.nan, 0.0), "level distance between the eyes is nan"),
+    (lambda: suspension.cg_along_pick_line_m(0.5, 0.0, 1.0, 0.0, 0.0), "distance between the eyes is 0"),
+    (lambda: suspension.cg_beside_pick_line_m(0.5, 0.0, 1.0, 0.0, 0.0), "level distance between the eyes is 0"),
+    (lambda: suspension.level_share_m(0.1, 1.0, 1.0, (1.0, 0.0, 0.0)), "distance between the eyes is 0"),
+    (lambda: suspension.upward_share_m(0.1, 1.0, 1.0, (1.0, 0.0, math.nan)), "distance between the eyes is nan"),
+    (lambda: stability.cg_below_pick_line_m(0.5, 0.0, 1.0, 0.0, 0.0), "distance between the eyes is 0"),
+    (lambda: leg_tension.eye_drop_m(0.5, 0.9, 0.0, 1.3, 0.0), "gravity below the hook is 0"),
+    (lambda: leg_tension.eye_reach_m(0.5, 0.9, 0.0, 1.3, math.nan), "gravity below the hook is nan"),
     (lambda: suspension.hook_along_pick_line_m(1.0, 0.0, 1.0), "length of the left leg is 0"),
     (lambda: suspension.hook_along_pick_line_m(1.0, 1.0, math.nan), "length of the right leg is nan"),
     (lambda: suspension.hook_off_pick_line_m(0.5, 0.5), "open; allowed: legs that reach each other"),
-    (lambda: suspension.towards_hook(0.0, 0.0, 0.0, ALONG, UPWARDS), "gravity from the line through the eyes"),
+    (lambda: suspension.legs_upright(0.0, 0.0), "gravity from the line through the eyes is 0"),
+    (lambda: suspension.legs_aside(0.0, 0.0), "gravity from the line through the eyes is 0"),
     (lambda: leg_tension.share_of_leg(1.0, 1.0, -0.1, 1.0, 0.5), "a leg is slack"),
     (lambda: leg_tension.share_of_leg(1.0, 1.0, math.nan, 1.0, 0.5), "a leg is slack"),
     (lambda: leg_tension.share_of_leg(1.0, 0.0, 0.5, 0.0, 0.5), "height of the hook over the eyes is 0"),
@@ -59,6 +65,7 @@ STEPS = ((0.0, 1.2), (45.0, 0.86))
     (lambda: headroom.hook_height_m(0.1, 1.0, math.nan), "reach of the fittings is nan"),
     (lambda: headroom.left_above_m(math.nan, 1.0), "height there is is nan"),
     (lambda: lift_class.class_by_utilisation(math.nan), "utilisation is nan"),
+    (lambda: lift_class.class_by_knowledge(0.9, cg_is_known=True), "highest mass / stated mass is 0.9"),
 ])
 def test_it_refuses_in_words(call: Callable[[], object], words: str) -> None:
     with pytest.raises(OutOfRangeError, match=words):

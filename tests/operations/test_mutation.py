@@ -13,7 +13,6 @@ import pytest
 
 from checklist_app.mechanics.lift_class import LiftClass
 from checklist_app.mechanics.sling_modes import Hitch
-from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.check import Limit, State, Strength
 from checklist_app.operations.evaluate import Evaluation, assess
 from checklist_app.operations.gear import GearState, make
@@ -44,13 +43,18 @@ LEANING = lift(cg_x_m=0.65)
 CLAUSE_CASES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "weight.gross_mass_kg": (lambda *_: 1.0, lift(rigging_kg=200.0, hoist=hoist(1.1))),
     "weight.gross_load_t": (lambda *_: 0.001, lift(hoist=hoist(0.9))),
-    "suspension.pick_line": (lambda *_: Vec(1.0, 0.0, 0.0), SLANTING),
-    "suspension.up_from_pick_line": (lambda *_: Vec(0.0, 0.0, 1.0), SLANTING),
+    "suspension.level_between_eyes_m": (lambda *_: 0.4, lift(cg_x_m=0.5, cg_y_m=0.05)),
+    "suspension.cg_along_pick_line_m": (lambda *_: 0.5, LEANING),
     "suspension.cg_beside_pick_line_m": (lambda *_: 0.0, ASIDE),
     "suspension.hook_along_pick_line_m": (lambda apart, *_: apart / 2.0, lift({"leg_length_m": 1.1})),
     "suspension.hook_off_pick_line_m": (lambda *_: 10.0, TOO_FLAT),
-    "suspension.towards_hook": (lambda *_: Vec(0.0, 0.0, 1.0), ASIDE),
+    "suspension.legs_upright": (lambda *_: 1.0, lift(cg_z_m=0.1)),
+    "suspension.legs_aside": (lambda *_: 0.0, ASIDE),
+    "suspension.level_share_m": (lambda *_: 0.0, LEANING),
+    "suspension.upward_share_m": (lambda *_: HUGE, LEANING),
     "suspension.tilt_deg": (lambda *_: 0.0, LEANING),
+    "leg_tension.eye_drop_m": (lambda *_: HUGE, TOO_FLAT),
+    "leg_tension.eye_reach_m": (lambda *_: 0.0, TOO_FLAT),
     "leg_tension.share_of_leg": (lambda *_: 0.0, UNLIKE_LEGS),
     "leg_tension.one_leg_carries_all": (lambda: 0.0, lift(both={"sling": sling(0.9)}, cg_x_m=DontKnow())),
     "leg_tension.angle_from_vertical_deg": (lambda *_: 0.0, TOO_FLAT),

@@ -1,8 +1,6 @@
 """Heights as the load hangs: its body is known between underside and highest part, at the eyes and at the middle."""
 
-from collections.abc import Iterator
-
-from checklist_app.mechanics import headroom, vectors
+from checklist_app.mechanics import headroom
 from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.gear import Hook, LoadCell, Shackle
 from checklist_app.operations.graph import CannotAssess, at_nominal
@@ -14,32 +12,38 @@ def body_is_sound(bottom_z_m: float, top_z_m: float, cg_z_m: float) -> bool:
     return bottom_z_m < top_z_m and bottom_z_m <= cg_z_m <= top_z_m
 
 
-def underside_below_hook_m(
-    eye_at: tuple[Vec, ...], cg: Vec, hook_at: Vec, upright: Vec, bottom_z_m: float, top_z_m: float,
-    body_is_sound: bool,
-) -> float:
-    """Lowest point of the load below the hook, as it hangs."""
+def hangs_upright(plumb_up_m: float, plumb_m: float, body_is_sound: bool) -> float:
+    """What of a height in the load stays a height as it hangs: 1 when level."""
     if not body_is_sound:
         raise CannotAssess("the centre of gravity does not lie between the underside and the highest part of the load")
-    depths = _depths(eye_at, cg, hook_at, upright, bottom_z_m, top_z_m)
-    lowest = next(depths)
-    for depth in depths:
-        lowest = depth if depth > lowest else lowest
+
+    return plumb_up_m / plumb_m
+
+
+def underside_below_hook_m(
+    eye_drop_m: tuple[float, ...], eye_at: tuple[Vec, ...], plumb_m: float, cg_z_m: float, hangs_upright: float,
+    bottom_z_m: float, top_z_m: float,
+) -> float:
+    """Lowest point of the load below the hook, as it hangs."""
+    lowest = plumb_m
+    for drop, z_m in _known_points(eye_drop_m, eye_at, plumb_m, cg_z_m):
+        for end_m in (bottom_z_m, top_z_m):
+            depth = drop + (z_m - end_m) * hangs_upright
+            lowest = depth if depth > lowest else lowest
 
     return lowest
 
 
 def top_below_hook_m(
-    eye_at: tuple[Vec, ...], cg: Vec, hook_at: Vec, upright: Vec, bottom_z_m: float, top_z_m: float,
-    body_is_sound: bool,
+    eye_drop_m: tuple[float, ...], eye_at: tuple[Vec, ...], plumb_m: float, cg_z_m: float, hangs_upright: float,
+    bottom_z_m: float, top_z_m: float,
 ) -> float:
     """Highest point of the load below the hook, as it hangs."""
-    if not body_is_sound:
-        raise CannotAssess("the centre of gravity does not lie between the underside and the highest part of the load")
-    depths = _depths(eye_at, cg, hook_at, upright, bottom_z_m, top_z_m)
-    highest = next(depths)
-    for depth in depths:
-        highest = depth if depth < highest else highest
+    highest = plumb_m
+    for drop, z_m in _known_points(eye_drop_m, eye_at, plumb_m, cg_z_m):
+        for end_m in (bottom_z_m, top_z_m):
+            depth = drop + (z_m - end_m) * hangs_upright
+            highest = depth if depth < highest else highest
 
     return highest
 
@@ -64,9 +68,8 @@ def top_height_m(lift_height_m: float, underside_below_hook_m: float, top_below_
     return lift_height_m + underside_below_hook_m - top_below_hook_m
 
 
-def _depths(
-    eye_at: tuple[Vec, ...], cg: Vec, hook_at: Vec, upright: Vec, bottom_z_m: float, top_z_m: float
-) -> Iterator[float]:
-    for point in (*eye_at, cg):
-        for z_m in (bottom_z_m, top_z_m):
-            yield vectors.dot(vectors.between(Vec(point.x, point.y, z_m), hook_at), upright)
+def _known_points(
+    eye_drop_m: tuple[float, ...], eye_at: tuple[Vec, ...], plumb_m: float, cg_z_m: float
+) -> tuple[tuple[float, float], ...]:
+    """Where the body is known to be: depth below the hook, and height in the load's axes."""
+    return *((drop, eye.z) for drop, eye in zip(eye_drop_m, eye_at, strict=True)), (plumb_m, cg_z_m)

@@ -1,6 +1,6 @@
 """Where eyes, centre of gravity and hook are, in the load's own axes: x lengthwise, y crosswise, z up as it stands."""
 
-from checklist_app.mechanics import stability, suspension, vectors
+from checklist_app.mechanics import stability, suspension
 from checklist_app.mechanics.exact import sqrt
 from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.gear import Hook, PickPoint, Shackle, Sling
@@ -45,11 +45,6 @@ def cg_z_unknown(bottom_z_m: float, top_z_m: float) -> Range:
     return Range(bottom_z_m, (bottom_z_m + top_z_m) / 2.0, top_z_m)
 
 
-def cg(cg_x_m: float, cg_y_m: float, cg_z_m: float) -> Vec:
-    """Centre of gravity."""
-    return Vec(cg_x_m, cg_y_m, cg_z_m)
-
-
 @when("leg_m", leg_length_m=Known.YES)
 @each("leg")
 def leg_measured(leg_length_m: float) -> float:
@@ -71,33 +66,70 @@ def leg_by_gear(
     return length_m
 
 
-def eyes_span_m(eye_at: tuple[Vec, ...]) -> float:
-    """Straight distance from eye to eye."""
+def run_x_m(eye_at: tuple[Vec, ...]) -> float:
+    """From the left eye to the right, lengthwise."""
     left, right = eye_at
 
-    return vectors.length(vectors.between(left, right))
+    return right.x - left.x
 
 
-def pick_line(eye_at: tuple[Vec, ...]) -> Vec:
-    """Direction of the line through the eyes."""
+def run_y_m(eye_at: tuple[Vec, ...]) -> float:
+    """From the left eye to the right, crosswise."""
     left, right = eye_at
 
-    return suspension.pick_line(left, right)
+    return right.y - left.y
 
 
-def up(pick_line: Vec) -> Vec:
-    """Upwards, at right angles to the line through the eyes."""
-    return suspension.up_from_pick_line(pick_line)
+def rise_m(eye_at: tuple[Vec, ...]) -> float:
+    """Right eye over the left."""
+    left, right = eye_at
+
+    return right.z - left.z
 
 
-def cg_below_m(cg: Vec, eye_at: tuple[Vec, ...], up: Vec) -> float:
+def level_m(run_x_m: float, run_y_m: float) -> float:
+    """Level distance between the eyes."""
+    return suspension.level_between_eyes_m(run_x_m, run_y_m)
+
+
+def span_m(level_m: float, rise_m: float) -> float:
+    """Straight distance between the eyes."""
+    return sqrt(level_m * level_m + rise_m * rise_m)
+
+
+def cg_level_m(
+    cg_x_m: float, cg_y_m: float, eye_at: tuple[Vec, ...], run_x_m: float, run_y_m: float, level_m: float
+) -> float:
+    """Centre of gravity from the left eye, level, towards the right eye."""
+    left, _ = eye_at
+
+    return ((cg_x_m - left.x) * run_x_m + (cg_y_m - left.y) * run_y_m) / level_m
+
+
+def cg_up_m(cg_z_m: float, eye_at: tuple[Vec, ...]) -> float:
+    """Centre of gravity over the left eye."""
+    left, _ = eye_at
+
+    return cg_z_m - left.z
+
+
+def cg_along_m(cg_level_m: float, cg_up_m: float, level_m: float, rise_m: float, span_m: float) -> float:
+    """Centre of gravity along the line through the eyes."""
+    return suspension.cg_along_pick_line_m(cg_level_m, cg_up_m, level_m, rise_m, span_m)
+
+
+def cg_below_m(cg_level_m: float, cg_up_m: float, level_m: float, rise_m: float, span_m: float) -> float:
     """Centre of gravity below the line through the eyes."""
-    return stability.cg_below_pick_line_m(cg, eye_at[0], up)
+    return stability.cg_below_pick_line_m(cg_level_m, cg_up_m, level_m, rise_m, span_m)
 
 
-def cg_beside_m(cg: Vec, eye_at: tuple[Vec, ...], pick_line: Vec, up: Vec) -> float:
+def cg_beside_m(
+    cg_x_m: float, cg_y_m: float, eye_at: tuple[Vec, ...], run_x_m: float, run_y_m: float, level_m: float
+) -> float:
     """Centre of gravity beside the upright plane through the eyes."""
-    return suspension.cg_beside_pick_line_m(cg, eye_at[0], pick_line, up)
+    left, _ = eye_at
+
+    return suspension.cg_beside_pick_line_m(cg_x_m - left.x, cg_y_m - left.y, run_x_m, run_y_m, level_m)
 
 
 def cg_off_m(cg_below_m: float, cg_beside_m: float) -> float:
@@ -105,28 +137,31 @@ def cg_off_m(cg_below_m: float, cg_beside_m: float) -> float:
     return sqrt(cg_below_m * cg_below_m + cg_beside_m * cg_beside_m)
 
 
-def hook_along_m(eyes_span_m: float, leg_m: tuple[float, ...]) -> float:
-    """Hook from the left eye, along the line through the eyes."""
+def hook_along_m(span_m: float, leg_m: tuple[float, ...], hook: tuple[str, ...]) -> float:
+    """Hook along the line through the eyes; a second hook would make it another lift."""
     left, right = leg_m
 
-    return suspension.hook_along_pick_line_m(eyes_span_m, left, right)
+    return suspension.hook_along_pick_line_m(span_m, left, right)
 
 
 def hook_off_m(leg_m: tuple[float, ...], hook_along_m: float) -> float:
     """Hook from the line through the eyes."""
-    return suspension.hook_off_pick_line_m(leg_m[0], hook_along_m)
+    left, _ = leg_m
+
+    return suspension.hook_off_pick_line_m(left, hook_along_m)
 
 
-def towards_hook(cg_below_m: float, cg_beside_m: float, cg_off_m: float, pick_line: Vec, up: Vec) -> Vec:
-    """Direction from the line through the eyes to the hook."""
-    return suspension.towards_hook(cg_below_m, cg_beside_m, cg_off_m, pick_line, up)
+@across("leg")
+def hook_from_eye_m(hook_along_m: float, span_m: float, leg: tuple[str, ...]) -> tuple[float, ...]:
+    """From each eye to the hook, along the line through the eyes."""
+    return hook_along_m, hook_along_m - span_m
 
 
-def hook_at(
-    eye_at: tuple[Vec, ...], pick_line: Vec, towards_hook: Vec, hook_along_m: float, hook_off_m: float,
-    hook: tuple[str, ...],
-) -> Vec:
-    """Where the legs meet; a second hook would make it another lift."""
-    foot = vectors.moved(eye_at[0], pick_line, hook_along_m)
+def legs_upright(cg_below_m: float, cg_off_m: float) -> float:
+    """How upright the plane of the legs stands in the load."""
+    return suspension.legs_upright(cg_below_m, cg_off_m)
 
-    return vectors.moved(foot, towards_hook, hook_off_m)
+
+def legs_aside(cg_beside_m: float, cg_off_m: float) -> float:
+    """How far the plane of the legs leans over in the load."""
+    return suspension.legs_aside(cg_beside_m, cg_off_m)

@@ -2,7 +2,6 @@
 
 from typing import NamedTuple
 
-from checklist_app.mechanics import vectors
 from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.check import Check
 from checklist_app.operations.drawing import (
@@ -26,66 +25,91 @@ ARC_SHARE, PLUMB_BELOW = 0.35, 0.12
 
 
 class View(NamedTuple):
-    """Where the hook is, and which way is level and upright as it hangs."""
+    """The plane of the legs: eyes at (0, 0) and (span, 0), hook and centre of gravity in it; and how the load lies."""
 
-    hook: Vec
-    level: Vec
-    upright: Vec
+    span_m: float
+    level_m: float
+    rise_m: float
+    cg_along_m: float
+    cg_beside_m: float
+    cg_off_m: float
+    legs_upright: float
+    legs_aside: float
+    hook_along_m: float
+    hook_off_m: float
+    plumb_m: float
 
-    def seen(self, point: Vec) -> Point:
-        """A point of the load, from the hook: to the right, and upwards."""
-        step = vectors.between(self.hook, point)
-        return vectors.dot(step, self.level), vectors.dot(step, self.upright)
+    def seen(self, along_m: float, off_m: float) -> Point:
+        """A point of the plane from the hook, as it hangs: to the right, and upwards."""
+        to_along, to_off = along_m - self.hook_along_m, off_m - self.hook_off_m
+        plumb_along = (self.hook_along_m - self.cg_along_m) / self.plumb_m
+        plumb_off = (self.hook_off_m + self.cg_off_m) / self.plumb_m
+        return to_along * plumb_off - to_off * plumb_along, to_along * plumb_along + to_off * plumb_off
+
+    def of_load(self, level_m: float, up_m: float) -> Point:
+        """A point of the load beside its centre of gravity: level from the left eye, and over it."""
+        along = (level_m * self.level_m + up_m * self.rise_m) / self.span_m
+        over = (up_m * self.level_m - level_m * self.rise_m) / self.span_m
+        off = self.legs_upright * over - self.legs_aside * self.cg_beside_m
+        return self.seen(along, off)
+
+
+def view(
+    span_m: float, level_m: float, rise_m: float, cg_along_m: float, cg_beside_m: float, cg_off_m: float,
+    legs_upright: float, legs_aside: float, hook_along_m: float, hook_off_m: float, plumb_m: float,
+) -> View:
+    """Everything needed to see the lift square to its legs."""
+    return View(
+        span_m, level_m, rise_m, cg_along_m, cg_beside_m, cg_off_m, legs_upright, legs_aside, hook_along_m,
+        hook_off_m, plumb_m,
+    )
 
 
 def picture(
-    hook_at: Vec | None, level: Vec | None, upright: Vec | None, cg: Vec | None, eye_at: tuple[Vec | None, ...],
-    bottom_z_m: float | None, top_z_m: float | None, lift_height_m: float | None,
-    underside_below_hook_m: float | None, highest_hook_m: float | None, hook_height_m: float | None,
-    fittings_m: float | None, leg_m: tuple[float | None, ...], leg_angle_deg: tuple[float | None, ...],
+    view: View | None, cg_level_m: float | None, eye_at: tuple[Vec | None, ...], bottom_z_m: float | None,
+    top_z_m: float | None, lift_height_m: float | None, underside_below_hook_m: float | None,
+    highest_hook_m: float | None, hook_height_m: float | None, fittings_m: float | None,
+    leg_m: tuple[float | None, ...], leg_angle_deg: tuple[float | None, ...],
     leg_tension_kn: tuple[float | None, ...], hung_tilt_along_deg: float | None, hung_tilt_across_deg: float | None,
     leg: tuple[str, ...], checks: tuple[Check, ...],
 ) -> Drawing:
     """What is known so far, around the legs; without legs there is nothing to draw."""
-    if hook_at is None or level is None or upright is None or cg is None or None in eye_at:
+    if view is None or cg_level_m is None or eye_at[0] is None:
         raise Waits("eyes, legs and centre of gravity, for the drawing")
-    view = View(hook_at, level, upright)
-    eyes = tuple(view.seen(eye) for eye in eye_at if eye is not None)
+    eyes = view.seen(0.0, 0.0), view.seen(view.span_m, 0.0)
+    cg = view.seen(view.cg_along_m, -view.cg_off_m)
     parts: list[Primitive] = [
-        *_body(view, eye_at, cg, bottom_z_m, top_z_m),
+        *_body(view, cg_level_m, eye_at[0].z, bottom_z_m, top_z_m),
         *_floor(eyes, underside_below_hook_m, lift_height_m),
-        *_plumb_line(view.seen(cg), underside_below_hook_m),
+        *_plumb_line(cg, underside_below_hook_m),
         *_above(fittings_m, highest_hook_m, hook_height_m),
-        *_span(eyes, eye_at),
+        *_span(eyes, view.span_m),
     ]
-    for side, (label, eye, long_m, angle_deg, pull_kn) in enumerate(
-        zip(leg, eyes, leg_m, leg_angle_deg, leg_tension_kn, strict=True)
-    ):
-        parts += _leg(side, label, eye, long_m, angle_deg, pull_kn, leg_percent(checks, label))
-    parts += _tilts(view.seen(cg), hung_tilt_along_deg, hung_tilt_across_deg)
+    for label, eye, long_m, angle_deg, pull_kn in zip(leg, eyes, leg_m, leg_angle_deg, leg_tension_kn, strict=True):
+        outwards = -1.0 if eye is eyes[0] else 1.0
+        parts += _leg(outwards, label, eye, long_m, angle_deg, pull_kn, leg_percent(checks, label))
+    parts += _tilts(cg, hung_tilt_along_deg, hung_tilt_across_deg)
 
     return Drawing(_told(leg, leg_angle_deg, leg_tension_kn, hung_tilt_along_deg), (0.0, 0.0), tuple(parts))
 
 
 def _body(
-    view: View, eye_at: tuple[Vec | None, ...], cg: Vec, bottom_z_m: float | None, top_z_m: float | None
+    view: View, cg_level_m: float, left_eye_z_m: float, bottom_z_m: float | None, top_z_m: float | None
 ) -> list[Primitive]:
     """Outline between underside and highest part; its ends are not known and stand a little beyond the eyes."""
     if bottom_z_m is None or top_z_m is None:
         return []
-    across = [eye.x for eye in eye_at if eye is not None] + [cg.x]
-    left, right = min(across), max(across)
+    left, right = min(0.0, cg_level_m), max(view.level_m, cg_level_m)
     beyond = BEYOND_EYES * (right - left) + EYE_RADIUS_M
-    corners = (
-        (left - beyond, bottom_z_m), (right + beyond, bottom_z_m), (right + beyond, top_z_m), (left - beyond, top_z_m)
-    )
-    outline = tuple(view.seen(Vec(x, cg.y, z)) for x, z in corners)
+    low, high = bottom_z_m - left_eye_z_m, top_z_m - left_eye_z_m
+    ends = ((left - beyond, low), (right + beyond, low), (right + beyond, high), (left - beyond, high))
+    outline = tuple(view.of_load(level_m, up_m) for level_m, up_m in ends)
 
     return [Polyline(outline, Role.OUTLINE, closed=True, about=("bottom_z_m", "top_z_m"))]
 
 
 def _floor(
-    eyes: tuple[Point, ...], underside_below_hook_m: float | None, lift_height_m: float | None
+    eyes: tuple[Point, Point], underside_below_hook_m: float | None, lift_height_m: float | None
 ) -> list[Primitive]:
     if underside_below_hook_m is None or lift_height_m is None:
         return []
@@ -135,20 +159,17 @@ def _above(
     return parts
 
 
-def _span(eyes: tuple[Point, ...], eye_at: tuple[Vec | None, ...]) -> list[Primitive]:
-    left, right = eyes
-    known = [eye for eye in eye_at if eye is not None]
-    apart_m = vectors.length(vectors.between(known[0], known[1]))
-    about = ("eyes_apart_m",)
-    circles = [Arc(eye, EYE_RADIUS_M, 0.0, 360.0, Role.SOLID, ("eye_strength", "carrier_strength")) for eye in eyes]
+def _span(eyes: tuple[Point, Point], span_m: float) -> list[Primitive]:
+    about = ("eye_strength", "carrier_strength")
+    circles = [Arc(eye, EYE_RADIUS_M, 0.0, 360.0, Role.SOLID, about) for eye in eyes]
 
-    return [*circles, Dimension(left, right, metres(apart_m), aside=-0.12, about=about)]
+    return [*circles, Dimension(*eyes, metres(span_m), aside=-0.12, about=("eyes_apart_m",))]
 
 
 def _leg(
-    side: int, label: str, eye: Point, long_m: float | None, angle_deg: float | None, pull_kn: float | None, used: str
+    outwards: float, label: str, eye: Point, long_m: float | None, angle_deg: float | None, pull_kn: float | None,
+    used: str,
 ) -> list[Primitive]:
-    outwards = -1.0 if eye[0] < 0.0 or (eye[0] == 0.0 and side == 0) else 1.0
     anchor = Anchor.END if outwards < 0.0 else Anchor.START
     beside = (eye[0] / 2.0 + 0.05 * outwards, eye[1] / 2.0)
     about = (f"sling_strength[{label}]",)

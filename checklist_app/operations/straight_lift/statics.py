@@ -1,13 +1,10 @@
 """How the load hangs, and what each leg then pulls."""
 
-from checklist_app.mechanics import angle_limits, leg_tension, suspension, vectors, weight
+from checklist_app.mechanics import angle_limits, leg_tension, suspension, weight
 from checklist_app.mechanics.exact import atan2_deg, sqrt
-from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.gear import Eye, Hook, LoadCell, Shackle, Sling
-from checklist_app.operations.graph import CannotAssess, Known, across, at_nominal, each, when
+from checklist_app.operations.graph import Known, across, at_nominal, each, when
 from checklist_app.operations.settings import DYNAMIC_FACTOR
-
-SMALLEST = 1e-9
 
 
 @when("rigging_mass_kg", rigging_kg=Known.YES)
@@ -46,53 +43,73 @@ def gross_load_kn(gross_load_t: float) -> float:
     return weight.weight_kn(gross_load_t)
 
 
-def plumb(cg: Vec, hook_at: Vec) -> Vec:
-    """From the centre of gravity to the hook: true upright, in the load's axes."""
-    return vectors.between(cg, hook_at)
+def plumb_along_m(hook_along_m: float, cg_along_m: float) -> float:
+    """From the centre of gravity to the hook, along the line through the eyes."""
+    return hook_along_m - cg_along_m
 
 
-def plumb_m(plumb: Vec) -> float:
+def plumb_off_m(hook_off_m: float, cg_off_m: float) -> float:
+    """From the centre of gravity to the hook, off the line through the eyes."""
+    return hook_off_m + cg_off_m
+
+
+def plumb_m(plumb_along_m: float, plumb_off_m: float) -> float:
     """Centre of gravity below the hook."""
-    return vectors.length(plumb)
+    return sqrt(plumb_along_m * plumb_along_m + plumb_off_m * plumb_off_m)
 
 
-def upright(plumb: Vec, plumb_m: float) -> Vec:
-    """True upright, of length 1."""
-    return Vec(plumb.x / plumb_m, plumb.y / plumb_m, plumb.z / plumb_m)
+def plumb_up_m(
+    plumb_along_m: float, plumb_off_m: float, legs_upright: float, level_m: float, rise_m: float, span_m: float
+) -> float:
+    """Of the plumb line, the part that is upright in the load."""
+    return suspension.upward_share_m(plumb_along_m, plumb_off_m, legs_upright, (level_m, rise_m, span_m))
 
 
-def hung_tilt_along_deg(plumb: Vec) -> float:
+def plumb_level_m(
+    plumb_along_m: float, plumb_off_m: float, legs_upright: float, level_m: float, rise_m: float, span_m: float
+) -> float:
+    """Of the plumb line, the part that is level in the load, towards the right eye."""
+    return suspension.level_share_m(plumb_along_m, plumb_off_m, legs_upright, (level_m, rise_m, span_m))
+
+
+def plumb_aside_m(plumb_off_m: float, legs_aside: float) -> float:
+    """Of the plumb line, the part square to the eyes."""
+    return -plumb_off_m * legs_aside
+
+
+def hung_tilt_along_deg(
+    plumb_level_m: float, plumb_aside_m: float, plumb_up_m: float, run_x_m: float, run_y_m: float, level_m: float
+) -> float:
     """Tilt lengthwise as it will hang; below 0 the right end hangs low."""
-    return suspension.tilt_deg(plumb.x, plumb.z)
+    return suspension.tilt_deg((plumb_level_m * run_x_m + plumb_aside_m * run_y_m) / level_m, plumb_up_m)
 
 
-def hung_tilt_across_deg(plumb: Vec) -> float:
+def hung_tilt_across_deg(
+    plumb_level_m: float, plumb_aside_m: float, plumb_up_m: float, run_x_m: float, run_y_m: float, level_m: float
+) -> float:
     """Tilt crosswise as it will hang."""
-    return suspension.tilt_deg(plumb.y, plumb.z)
+    return suspension.tilt_deg((plumb_level_m * run_y_m - plumb_aside_m * run_x_m) / level_m, plumb_up_m)
 
 
 @each("leg")
-def eye_drop_m(eye_at: Vec, hook_at: Vec, upright: Vec) -> float:
+def eye_drop_m(
+    hook_from_eye_m: float, hook_off_m: float, plumb_along_m: float, plumb_off_m: float, plumb_m: float
+) -> float:
     """Eye below the hook, as it hangs."""
-    return vectors.dot(vectors.between(eye_at, hook_at), upright)
-
-
-def level(pick_line: Vec, upright: Vec) -> Vec:
-    """True level in the plane of the legs, from the left leg to the right, of length 1."""
-    along = vectors.moved(pick_line, upright, -vectors.dot(pick_line, upright))
-    size = vectors.length(along)
-    if not size > SMALLEST:
-        raise CannotAssess("one eye hangs straight above the other")
-
-    return Vec(along.x / size, along.y / size, along.z / size)
+    return leg_tension.eye_drop_m(hook_from_eye_m, hook_off_m, plumb_along_m, plumb_off_m, plumb_m)
 
 
 @across("leg")
-def eye_reach_m(eye_at: tuple[Vec, ...], hook_at: Vec, level: Vec) -> tuple[float, ...]:
+def eye_reach_m(
+    hook_from_eye_m: tuple[float, ...], hook_off_m: float, plumb_along_m: float, plumb_off_m: float, plumb_m: float
+) -> tuple[float, ...]:
     """Eye from the plumb line, outwards; below 0 the plumb line does not pass between the eyes."""
-    left, right = eye_at
+    left, right = hook_from_eye_m
 
-    return vectors.dot(vectors.between(left, hook_at), level), vectors.dot(vectors.between(hook_at, right), level)
+    return (
+        leg_tension.eye_reach_m(left, hook_off_m, plumb_along_m, plumb_off_m, plumb_m),
+        -leg_tension.eye_reach_m(right, hook_off_m, plumb_along_m, plumb_off_m, plumb_m),
+    )
 
 
 @when("leg_share", cg_x_m=Known.NO)
@@ -135,11 +152,19 @@ def leg_angle_deg(eye_reach_m: float, eye_drop_m: float) -> float:
 
 
 @each("leg")
-def eye_angle_deg(eye_at: Vec, hook_at: Vec) -> float:
-    """Pull on the eye from its own axis, which stands upright in the load."""
-    pull = vectors.between(eye_at, hook_at)
+def pull_up_m(
+    hook_from_eye_m: float, hook_off_m: float, legs_upright: float, level_m: float, rise_m: float, span_m: float
+) -> float:
+    """Of a leg, the part along its eye's axis, which stands upright in the load."""
+    return suspension.upward_share_m(hook_from_eye_m, hook_off_m, legs_upright, (level_m, rise_m, span_m))
 
-    return atan2_deg(sqrt(pull.x * pull.x + pull.y * pull.y), pull.z)
+
+@each("leg")
+def eye_angle_deg(leg_m: float, pull_up_m: float) -> float:
+    """Pull on the eye from its own axis."""
+    square = leg_m * leg_m - pull_up_m * pull_up_m
+
+    return atan2_deg(sqrt(square) if square > 0.0 else 0.0, pull_up_m)
 
 
 def included_angle_deg(leg_angle_deg: tuple[float, ...]) -> float:

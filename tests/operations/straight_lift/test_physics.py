@@ -9,7 +9,6 @@ from hypothesis import assume, given, settings
 from hypothesis import strategies as st
 from scipy.optimize import minimize
 
-from checklist_app.mechanics import vectors
 from checklist_app.operations.evaluate import Evaluation, assess
 from checklist_app.operations.graph import Stopped
 from checklist_app.operations.straight_lift.entries import EyesGiven
@@ -52,19 +51,49 @@ def tight(g: dict[str, float]) -> Evaluation:
     return ev
 
 
+def hook_in_space(ev: Evaluation) -> np.ndarray:
+    """By vectors: a foot on the line through the eyes, and from there straight away from the centre of gravity."""
+    left, right, cg = (np.array(point) for point in (ev["eye_at[left]"], ev["eye_at[right]"], cg_of(ev)))
+    along = (right - left) / np.linalg.norm(right - left)
+    away = left + np.dot(cg - left, along) * along - cg
+
+    return np.asarray(left + ev["hook_along_m"] * along + ev["hook_off_m"] * away / np.linalg.norm(away))
+
+
+def cg_of(ev: Evaluation) -> tuple[float, ...]:
+    return ev["cg_x_m"], ev["cg_y_m"], ev["cg_z_m"]
+
+
 @settings(max_examples=150)
 @given(geometries())
 def test_the_pulls_of_the_legs_hold_the_load_and_nothing_else(g: dict[str, float]) -> None:
     ev = tight(g)
-    pulls = [ev[f"leg_tension_kn[{side}]"] for side in SIDES]
-    ways = [vectors.between(ev[f"eye_at[{side}]"], ev["hook_at"]) for side in SIDES]
-    lengths = [ev[f"leg_m[{side}]"] for side in SIDES]
-    upright, weight = ev["upright"], ev["gross_load_kn"]
-    for axis in range(3):
-        held = sum(pull * way[axis] / length for pull, way, length in zip(pulls, ways, lengths, strict=True))
-        assert held == pytest.approx(weight * upright[axis], abs=1e-9)
-    for way, length in zip(ways, lengths, strict=True):
-        assert vectors.length(way) == pytest.approx(length, abs=1e-9)
+    hook, cg = hook_in_space(ev), np.array(cg_of(ev))
+    ways = [hook - np.array(ev[f"eye_at[{side}]"]) for side in SIDES]
+    pulls = [ev[f"leg_tension_kn[{side}]"] / ev[f"leg_m[{side}]"] for side in SIDES]
+    held = pulls[0] * ways[0] + pulls[1] * ways[1]
+    plumb = hook - cg
+    assert held == pytest.approx(ev["gross_load_kn"] * plumb / np.linalg.norm(plumb), abs=1e-9)
+    for side, way in zip(SIDES, ways, strict=True):
+        assert np.linalg.norm(way) == pytest.approx(ev[f"leg_m[{side}]"], abs=1e-9)
+
+
+@settings(max_examples=100)
+@given(geometries())
+def test_angles_and_tilts_are_those_of_the_vectors_in_space(g: dict[str, float]) -> None:
+    ev = tight(g)
+    hook, cg = hook_in_space(ev), np.array(cg_of(ev))
+    plumb = (hook - cg) / np.linalg.norm(hook - cg)
+    for side in SIDES:
+        way = (hook - np.array(ev[f"eye_at[{side}]"])) / ev[f"leg_m[{side}]"]
+        assert ev[f"leg_angle_deg[{side}]"] == pytest.approx(turned(np.dot(way, plumb)), abs=1e-5)
+        assert ev[f"eye_angle_deg[{side}]"] == pytest.approx(turned(way[2]), abs=1e-5)
+    assert ev["hung_tilt_along_deg"] == pytest.approx(math.degrees(math.atan2(plumb[0], plumb[2])), abs=1e-9)
+    assert ev["hung_tilt_across_deg"] == pytest.approx(math.degrees(math.atan2(plumb[1], plumb[2])), abs=1e-9)
+
+
+def turned(cosine: float) -> float:
+    return math.degrees(math.acos(max(-1.0, min(1.0, cosine))))
 
 
 @settings(max_examples=100)

@@ -50,13 +50,13 @@ def with_more(task: Task, group: str, label: str, answers: dict[str, Any]) -> Ta
     pytest.param(lift(eyes_apart_m=2.1, cg_x_m=1.0), "leg_angle[left]", "legs that reach each other", id="too short"),
     pytest.param(lift(cg_x_m=1.4), "sling_strength[left]", "a leg is slack", id="slack leg"),
     pytest.param(lift(cg_y_m=DontKnow()), "sling_strength[left]", "crosswise is not known", id="crosswise not known"),
-    pytest.param(lift(cg_z_m=0.0), "sling_strength[left]", "from the line through the eyes is 0", id="on the line"),
+    pytest.param(lift(cg_z_m=0.0), "tilt_across", "from the line through the eyes is 0", id="on the line"),
     pytest.param(lift(cg_z_m=-1.2), "headroom", "does not lie between the underside", id="outside its body"),
     pytest.param(
         lift(
             {"eye_x_m": 0.0, "eye_y_m": 0.0, "eye_z_m": 0.0}, {"eye_x_m": 0.0, "eye_y_m": 0.0, "eye_z_m": 0.5},
             eyes_given=EyesGiven.COORDINATES,
-        ), "sling_strength[left]", "straight above the other", id="eyes one above the other",
+        ), "sling_strength[left]", "eyes side by side, none above the other", id="eyes one above the other",
     ),
     pytest.param(
         lift(eyes_apart_m=1.5, cg_x_m=0.75, hook_fitting=hook()), "hook_fitting_strength", "straight in a hook is 97",
