@@ -15,10 +15,13 @@ TICKED = {"yes": "yes", "no": "no", "cannot_see": "cannot see it"}
 def prompt_words(procedure: Procedure, path: Path) -> str:
     """A prompt with its row, as it is called in the middle of a sentence."""
     if len(path) == 2:
-        return f"{label(path[1])} {path[0]}"
+        return f"{path[0]} {label(path[1])}" if label(path[1]).isdigit() else f"{label(path[1])} {path[0]}"
     name = path[-1].removesuffix(FELT)
     said = _words(procedure, name) + (", looked at and felt" if path[-1].endswith(FELT) else "")
-    return f"{label(path[1])} {said}" if len(path) == 3 else said
+    if len(path) < 3:
+        return said
+    row = label(path[1])
+    return f"{path[0]} {row}, {said}" if row.isdigit() else f"{row} {said}"
 
 
 def value_words(value: Value | None, world: World) -> str:

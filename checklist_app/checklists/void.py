@@ -53,7 +53,13 @@ def _changed(world: World, running: Running, signed: Mapping[str, Any], now: Sho
             continue
         old, new = before.get(path), after.get(path)
         if scope.bound(old, world) != scope.bound(new, world):
-            yield f"{prompt_words(running.procedure, path)} changed: {value_words(old, world)} to {value_words(new, world)}"
+            said = _from_to(value_words(old, world), value_words(new, world))
+            yield f"{prompt_words(running.procedure, path)} changed: {said}"
+
+
+def _from_to(old: str, new: str) -> str:
+    """The same item picked anew, in another version of its figures, has the same name."""
+    return f"{old} to {new}" if old != new else f"{new}, picked again in another version"
 
 
 def _unusable(signed: Mapping[str, Any], now: Shown) -> Iterator[str]:

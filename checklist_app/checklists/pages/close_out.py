@@ -1,0 +1,77 @@
+"""Close-out: what was found, and how it ended. The closing is the last entry; sealing comes after it."""
+from collections.abc import Mapping
+from typing import Any
+
+from checklist_app.checklists.answer import Answer, Request, page
+from checklist_app.checklists.banner import banner
+from checklist_app.checklists.closing import CLOSING, Course, closing_entry, fault, possible, value
+from checklist_app.checklists.entry import Entry
+from checklist_app.checklists.fold import seen
+from checklist_app.checklists.frame import frame, go_to, whole
+from checklist_app.checklists.holds import hold_states
+from checklist_app.checklists.lookat import name_of
+from checklist_app.checklists.made import Made
+from checklist_app.checklists.naming import prompt_words
+from checklist_app.checklists.pages.step import step
+from checklist_app.checklists.places import Place, places
+from checklist_app.checklists.running import Running, running
+from checklist_app.checklists.steps import Screen, Way
+from checklist_app.checklists.stops import stops
+from checklist_app.checklists.values import words
+from checklist_app.checklists.world import World
+
+STAGE = "close-out"
+MOVED = ("move", STAGE)
+
+
+@page("/tasks/<task>/close-out")
+def close_out(request: Request, world: World, task: str) -> Answer:
+    """What was found; then one of four closings."""
+    now = running(world, task)
+    if (closed := closing_entry(now.folded)) is not None:
+        return _closed(request, world, now, closed)
+    if request.method == "POST" and request.one("act") == "close":
+        return _close(request, world, now)
+    return step(request, world, task, STAGE, lambda world, now, screen: beside(request, world, now, screen))
+
+
+def course(world: World, now: Running) -> Course:
+    """How the work went: stopped, signed, landed, and what the last stages still ask for."""
+    landed = now.folded.values.get(("landed",), {}).get("text") == "yes"
+    asked = (place for stage in MOVED for place in places(now.procedure, now.folded, stage))
+    missing = tuple(prompt_words(now.procedure, place.path) for place in asked if _is_missing(now, place))
+    return Course(bool(stops(now.folded)), all(state.signed for state in hold_states(world, now)), landed, missing)
+
+
+def beside(request: Request, world: World, now: Running, screen: Screen, fault_words: str = "") -> Mapping[str, Any]:
+    """The closings below the questions, each with what stands against it."""
+    chosen = request.one("closing")
+    return {
+        "banner": banner(world, now, STAGE), "below": "checklist/_closings.html", "fault_words": fault_words,
+        "closings": possible(course(world, now)), "chosen": chosen, "words": request.one("words"),
+        "next": Way(f"/tasks/{now.id}/close-out#closings", "Keep, then close it"),
+    }
+
+
+def _close(request: Request, world: World, now: Running) -> Answer:
+    text, said = request.one("closing"), request.one("words")
+    if found := fault(text, said, course(world, now)):
+        shown = frame(request, f"Close, {now.title}", "Close-out", now.title, f"/tasks/{now.id}/close-out", "Back")
+        return whole(request, "checklist/close.html", shown, 422, task=now.id, fault_words=found,
+                     closings=possible(course(world, now)), chosen=text, words=said)
+    made = Made(request)
+    made.say(("task", now.id), CLOSING, value(text, made.words(said)), seen(now.folded, CLOSING))
+    return go_to(f"/tasks/{now.id}/close-out", keep=tuple(made.keep), parts=made.parts)
+
+
+def _closed(request: Request, world: World, now: Running, closed: Entry) -> Answer:
+    shown = frame(request, f"Closed: {now.title}", "Closed", now.title)
+    said = words(world.part(closed.value.get("part", "")))
+    return whole(request, "checklist/closed.html", shown, text=closed.value["text"], words=said, at=closed.at,
+                 name=name_of(world, closed.author), record=world.sealed(now.id))
+
+
+def _is_missing(now: Running, place: Place) -> bool:
+    """Asked for without fail, and not answered so that work is over."""
+    answer = now.folded.values.get(place.path)
+    return place.prompt.killer and (answer is None or (answer["type"] == "tick" and answer["text"] != "yes"))

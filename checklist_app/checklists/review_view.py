@@ -1,0 +1,99 @@
+"""A hold point as its pages show it: head, what to look at, sheet of signatures, who may sign."""
+from typing import Any
+
+from checklist_app.checklists import ink
+from checklist_app.checklists.answer import Person
+from checklist_app.checklists.authority import capacities
+from checklist_app.checklists.checks_view import governing, live
+from checklist_app.checklists.classes import needed_words
+from checklist_app.checklists.holds import HoldState, SignOff
+from checklist_app.checklists.lookat import look_at, name_of, photos
+from checklist_app.checklists.naming import prompt_words, value_words
+from checklist_app.checklists.picture import picture
+from checklist_app.checklists.running import Running
+from checklist_app.checklists.signers import MayNot, may_sign, meaning, riggers
+from checklist_app.checklists.words import day, listed, mark, sentence
+from checklist_app.checklists.world import World
+from checklist_app.mechanics.lift_class import LiftClass
+
+HOW = {"pin": "PIN"}
+
+
+def head(world: World, running: Running, state: HoldState) -> dict[str, Any]:
+    """Load, lift, who rigged it, verdict and the check that governs."""
+    rigged = listed([name_of(world, author) for author in riggers(running, state)])
+    verdict = running.evaluation.verdict.words
+    return {
+        "id": running.title, "name": running.load.title if running.load else running.procedure.words,
+        "operation": running.procedure.words, "day": running.day, "rigged": rigged,
+        "verdict": verdict, "mark": mark(verdict), "governs": governing(running),
+        "ask": state.hold.ask, "needed": _needed(state), "signed": state.signed, "open": state.open,
+    }
+
+
+def review(world: World, running: Running, state: HoldState) -> dict[str, Any]:
+    """Everything a reviewer reads: drawing, what to look at, photographs, gear, answers, checks, assumptions."""
+    return {
+        "picture": picture(running.evaluation), "looks": look_at(world, running, state),
+        "photos": [{"href": f"/parts/{entry.value['part']}", "words": words, "at": entry.at}
+                   for entry, words in photos(world, running, state)],
+        "gear": [_gear(gear) for gear in state.seen.gear],
+        "answers": [{"words": sentence(prompt_words(running.procedure, tuple(row["path"]))).rstrip("."),
+                     "said": value_words(row["value"], world)}
+                    for row in state.seen.inputs if row["value"]["type"] not in ("begin", "row", "pick")],
+        "checks": live(running), "announced": "", "sent_back": bool(state.sent_back),
+        "assumptions": state.seen.report["assumptions"], "cautions": state.seen.report["cautions"],
+    }
+
+
+def sheet(world: World, state: HoldState) -> list[dict[str, Any]]:
+    """The cells of the sign-off sheet: every signature that is there, and an empty one for each that is missing."""
+    there = [_cell(world, each, state) for each in state.sign_offs]
+    return there + [{"entry": "", "act": state.hold.words, "who": sentence(place.words)} for place in state.missing]
+
+
+def signers(world: World, running: Running, state: HoldState) -> list[dict[str, str]]:
+    """People of the register who may sign here now, and as what."""
+    found = []
+    for name, item in world.items("person").items():
+        person = Person(name, item.title, str(item.facts.get("role", "")), capacities(world, name))
+        try:
+            may = may_sign(running, state, person, world.today)
+        except MayNot:
+            continue
+        own = ", rigged it" if may.own_work else ""
+        found.append({"id": name, "name": item.title, "note": f"{may.capacity} until {day(may.until)}{own}"})
+    return found
+
+
+def signing(state: HoldState) -> dict[str, Any]:
+    """What is signed, beside the signature."""
+    report = state.seen.report
+    fingerprint = state.seen.fingerprint
+    return {
+        "meaning": meaning(state, state.lift_class or LiftClass.COMPLEX), "shown": fingerprint,
+        "fingerprint": " ".join(fingerprint[n:n + 4] for n in range(0, 16, 4)),
+        "facts": [("Verdict", report["verdict"]), ("Class", report["class"]), ("Day", day(state.seen.day)),
+                  ("Answers", str(len(state.seen.inputs))), ("Items picked", str(len(state.seen.gear)))],
+    }
+
+
+def _needed(state: HoldState) -> str:
+    unsettled = "The class of the lift is not settled yet."
+    return needed_words(state.lift_class) if state.lift_class is not None else unsettled
+
+
+def _cell(world: World, each: SignOff, state: HoldState) -> dict[str, Any]:
+    return {
+        "entry": each.entry.digest, "act": state.hold.words, "name": each.name, "capacity": each.capacity,
+        "at": each.entry.at, "how": HOW.get(each.entry.value["how"], each.entry.value["how"]),
+        "own_work": bool(each.statement["own_work"]), "void": each.void,
+        "ink": ink.shown(world.part(each.entry.value.get("ink", ""))),
+    }
+
+
+def _gear(gear: dict[str, Any]) -> dict[str, str]:
+    state = gear["state"]
+    due = f", due {day(state['due'])}" if state["due"] else ""
+    return {"id": gear["subject"].partition("/")[2], "words": gear["kind"].replace("_", " "),
+            "note": f"{state['custody']}{due}"}
