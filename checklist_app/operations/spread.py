@@ -5,33 +5,26 @@ worst; and from the worst found, and from its mirror image, one entry at a time 
 Without that climb a lift whose entries work on each other hides up to 15 % of the effect.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any, NamedTuple
 
-from checklist_app.operations.check import Clause, Limit, Outcome, Strength, badness
+from checklist_app.operations.check import Clause, badness
+from checklist_app.operations.climb import Best, Climb, Point, Result
 from checklist_app.operations.graph import Stopped
 from checklist_app.operations.loop import run
-from checklist_app.operations.plan import Plan, Step, Variable
+from checklist_app.operations.nest import Nest, ancestors, feeds
+from checklist_app.operations.plan import Plan
 
 IN_FULL = 6
-Result = Outcome | Stopped
-Point = dict[int, float]
 Worst = dict[int, tuple[Result, tuple[str, ...]]]
 
 
 class Trial(NamedTuple):
-    """What a check came to with one entry moved, alone."""
+    """What a check, and the numbers it is made of, came to with one entry moved, alone."""
 
     result: Result
     level: float
-
-
-class Best(NamedTuple):
-    """The worst found so far, and where."""
-
-    badness: tuple[int, float]
-    result: Result
-    point: Point
+    parts: tuple[float, ...]
 
 
 def worst(plan: Plan, values: list[Any], halted: dict[int, Stopped], checks: Mapping[int, Clause]) -> Worst:
@@ -55,6 +48,7 @@ class Search:
         self.feeds = feeds(plan)
         self.checks = {slot: clause for slot, clause in checks.items() if self.feeds.get(slot)}
         self.alone: dict[int, dict[int, list[Trial]]] = {slot: {} for slot in self.checks}
+        self.args = {step.out: step.args for step in plan.steps if step.out in self.checks}
 
     def found(self) -> Worst:
         """Search, check by check; checks whose search is alike share one."""
@@ -84,7 +78,9 @@ class Search:
                 run(steps, values, halted)
                 for slot in self.checks:
                     if self.feeds[slot] >> i & 1:
-                        self.alone[slot].setdefault(i, []).append(Trial(halted.get(slot, values[slot]), level))
+                        parts = tuple(_numbers(values[arg] for arg in self.args[slot] if arg not in halted))
+                        trial = Trial(halted.get(slot, values[slot]), level, parts)
+                        self.alone[slot].setdefault(i, []).append(trial)
 
     def _effect(self, slot: int, i: int) -> tuple[int, float]:
         base = badness(self.halted.get(slot, self.values[slot]), self.checks[slot])
@@ -112,126 +108,33 @@ class Search:
             start[self.variables[i].slot] = level
         checks = {slot: self.checks[slot] for slot in slots}
         at = {self.variables[i].slot: level for i, level in settled}
-        nest = Nest(self, [(i, self.variables[i].slot, levels) for i, levels in tried], start, checks)
+        order = [(i, self.variables[i].slot, levels) for i, levels in tried]
+        nest = Nest(self.plan, self.feeds, order, start, self.halted, checks)
         return {slot: best._replace(point=at | best.point) for slot, best in nest.walked().items()}
 
     def _climbed(self, slot: int, ranked: Sequence[int], best: Best) -> Result:
-        """From the worst found, and from its mirror image: a lift leans to one side as readily as to the other."""
-        levels = {variable.slot: variable.levels for variable in self.variables}
-        mirrored = {where: levels[where][2 - levels[where].index(level)] for where, level in best.point.items()}
         steps = [step for step in ancestors(self.plan, [slot]) if self.feeds.get(step.out)]
-        for begin in (best.point, mirrored):
-            other = self._climb(slot, steps, [self.variables[i] for i in ranked], begin)
-            if other.badness > best.badness:
-                best = other
-        return best.result
+        clear = {where: why for where, why in self.halted.items() if not self.feeds.get(where)}
+        variables = [self.variables[i] for i in ranked]
+        climb = Climb(steps, self.values, clear, slot, self.checks[slot], variables)
+        return climb.worst(best, self._corners(slot))
 
-    def _climb(self, slot: int, steps: Sequence[Step], variables: Sequence[Variable], point: Point) -> Best:
-        best, better = self._tried(slot, steps, point), True
-        while better:
-            better = False
-            for variable in variables:
-                for level in variable.levels[::2]:
-                    if best.point.get(variable.slot) != level:
-                        now = self._tried(slot, steps, best.point | {variable.slot: level})
-                        if now.badness > best.badness:
-                            best, better = now, True
-        return best
-
-    def _tried(self, slot: int, steps: Sequence[Step], point: Point) -> Best:
-        values = self.values.copy()
-        halted = {where: why for where, why in self.halted.items() if not self.feeds.get(where)}
-        for where, level in point.items():
-            values[where] = level
-        run(steps, values, halted)
-        result = halted.get(slot, values[slot])
-        return Best(badness(result, self.checks[slot]), result, point)
+    def _corners(self, slot: int) -> Iterator[Point]:
+        """Where each number that the check is made of is greatest and least, as the entries alone tell."""
+        alone = self.alone[slot]
+        count = min((len(trial.parts) for trials in alone.values() for trial in trials), default=0)
+        for part in range(count):
+            for side in (1.0, -1.0):
+                furthest = {i: max(trials, key=lambda trial: side * trial.parts[part]) for i, trials in alone.items()}
+                yield {self.variables[i].slot: trial.level for i, trial in furthest.items()}
 
 
-class Nest:
-    """Nested loops over the levels of some variables; the one with most work behind it is outermost."""
-
-    def __init__(
-        self, search: Search, tried: list[tuple[int, int, tuple[float, ...]]], values: list[Any],
-        checks: Mapping[int, Clause],
-    ) -> None:
-        self.values, self.checks, self.feeds = values, checks, search.feeds
-        steps = ancestors(search.plan, checks)
-        self.order = sorted(tried, key=lambda one: -len([s for s in steps if self.feeds.get(s.out, 0) >> one[0] & 1]))
-        self.stages: list[list[Step]] = [[] for _ in range(len(self.order) + 1)]
-        for step in steps:
-            self.stages[self._depth(step)].append(step)
-        self.lead = dict.fromkeys(checks, float("-inf"))
-        self.best: dict[int, Best] = {}
-        self.start = dict(search.halted)
-
-    def _depth(self, step: Step) -> int:
-        bits = self.feeds.get(step.out, 0)
-        return max((depth + 1 for depth, (bit, _, _) in enumerate(self.order) if bits >> bit & 1), default=0)
-
-    def walked(self) -> dict[int, Best]:
-        """The worst of each check over all combinations."""
-        self._stage(0, self.start)
-        for slot, clause in self.checks.items():
-            result = self.start.get(slot, self.values[slot])
-            self.best[slot] = Best(badness(result, clause), result, self._here())
-        self._inside(0, self.start)
-        return self.best
-
-    def _stage(self, depth: int, halted: dict[int, Stopped]) -> None:
-        for step in self.stages[depth]:
-            halted.pop(step.out, None)
-        run(self.stages[depth], self.values, halted)
-
-    def _inside(self, depth: int, halted: dict[int, Stopped]) -> None:
-        if depth == len(self.order):
-            for slot in self.checks:
-                self._compare(slot, halted[slot] if slot in halted else self.values[slot])
-            return
-
-        _, where, levels = self.order[depth]
-        for level in levels:
-            self.values[where] = level
-            inner = halted.copy()
-            self._stage(depth + 1, inner)
-            self._inside(depth + 1, inner)
-
-    def _compare(self, slot: int, result: Result) -> None:
-        """The cheap measure first; the verdict only where it might be worse."""
-        measure = _measure(result)
-        if measure is not None:
-            if measure <= self.lead[slot]:
-                return
-            self.lead[slot] = measure
-        told = badness(result, self.checks[slot])
-        if slot not in self.best or told > self.best[slot].badness:
-            self.best[slot] = Best(told, result, self._here())
-
-    def _here(self) -> Point:
-        return {where: self.values[where] for _, where, _ in self.order}
-
-
-def feeds(plan: Plan) -> dict[int, int]:
-    """Per slot, the uncertain entries it hangs on, as bits; what is held at nominal hangs on none."""
-    bits = {variable.slot: 1 << i for i, variable in enumerate(plan.variables)}
-    for step in plan.steps:
-        found = 0
-        for arg in step.args:
-            found |= bits.get(arg, 0)
-        if found and not step.held:
-            bits[step.out] = found
-    return bits
-
-
-def ancestors(plan: Plan, slots: Iterable[int]) -> list[Step]:
-    """The steps that some slots hang on, in order."""
-    wanted = set(slots)
-    steps: list[Step] = []
-    for step in reversed(plan.steps):
-        if step.out in wanted:
-            wanted.update(step.args)
-            steps.append(step)
-    return steps[::-1]
+def _numbers(values: Iterator[Any]) -> Iterator[float]:
+    for value in values:
+        if isinstance(value, float):
+            yield value
+        elif isinstance(value, tuple):
+            yield from (each for each in value if isinstance(each, float))
 
 
 def _levels(trials: list[Trial], clause: Clause) -> tuple[float, ...]:
@@ -240,12 +143,3 @@ def _levels(trials: list[Trial], clause: Clause) -> tuple[float, ...]:
     between = low < middle < high or high < middle < low
     levels = [trial.level for trial in (trials[::2] if between else trials)]
     return tuple(dict.fromkeys(levels))
-
-
-def _measure(result: Result) -> float | None:
-    """A cheap key where there are two numbers that can be compared; None: look at the verdict."""
-    if isinstance(result, Strength):
-        found = result.demand / result.capacity if result.capacity > 0.0 else None
-    else:
-        found = result.demand - result.capacity if isinstance(result, Limit) else None
-    return found if found is not None and found == found else None

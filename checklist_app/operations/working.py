@@ -10,7 +10,7 @@ from checklist_app.operations.gear import Gear
 from checklist_app.operations.graph import Stopped
 from checklist_app.operations.plan import ALL, Step
 from checklist_app.operations.task import Key, key_of
-from checklist_app.operations.traced import Traced, result
+from checklist_app.operations.traced import Traced, result, traced
 
 UNITS = {"kn": "kN", "t": "t", "kg": "kg", "m": "m", "mm": "mm", "deg": "°", "s": "s"}
 
@@ -75,10 +75,9 @@ class Working:
             return
         rows = self.ev.plan.rows(quantity.group) if quantity.group else ()
         for part, told in _parts(key, outcome, rows):
-            if isinstance(told, Traced) and (not told.is_atom or quantity.is_check):
+            if isinstance(told, float) and (quantity.is_check or not traced(told).is_atom):
                 clause = quantity.run.__dict__.get("clause")
-                unit = clause.unit if clause else unit_of(key.name)
-                self.lines.append(Line(part, told.words, told.figures, result(told, told.printed), unit))
+                self.lines.append(_line(part, traced(told), clause.unit if clause else unit_of(key.name)))
 
     def _leaf(self, slot: int) -> Any:
         key = self.keys[slot]
@@ -104,11 +103,15 @@ class Working:
     def _let(self, name: str, told: Traced) -> None:
         words = name if name.isascii() and len(name) == 1 else spoken(name)
         row = f" [{self.row}]" if self.row else ""
-        self.lines.append(Line(words + row, told.words, told.figures, result(told, told.printed), unit_of(name)))
+        self.lines.append(_line(words + row, told, unit_of(name)))
 
     def _words(self, key: Key) -> str:
         entry = self.ev.table.entries.get(key.name)
         return (entry.words if entry else spoken(key.name)) + (f" [{key.row}]" if key.row else "")
+
+
+def _line(name: str, told: Traced, unit: str) -> Line:
+    return Line(name, told.words, told.figures, result(told, told.printed), unit)
 
 
 def _parts(key: Key, outcome: Any, rows: Sequence[str]) -> Iterator[tuple[str, Any]]:
