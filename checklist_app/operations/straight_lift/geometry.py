@@ -1,6 +1,6 @@
 """Where eyes, centre of gravity and hook are, in the load's own axes: x lengthwise, y crosswise, z up as it stands."""
 
-from checklist_app.mechanics import stability, suspension
+from checklist_app.mechanics import attitude, stability, suspension
 from checklist_app.mechanics.exact import sqrt
 from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.gear import Hook, PickPoint, Shackle, Sling
@@ -159,9 +159,9 @@ def hook_from_eye_m(hook_along_m: float, span_m: float, leg: tuple[str, ...]) ->
 
 def legs_upright(cg_below_m: float, cg_off_m: float) -> float:
     """How upright the plane of the legs stands in the load."""
-    return suspension.legs_upright(cg_below_m, cg_off_m)
+    return attitude.legs_upright(cg_below_m, cg_off_m)
 
 
 def legs_aside(cg_beside_m: float, cg_off_m: float) -> float:
     """How far the plane of the legs leans over in the load."""
-    return suspension.legs_aside(cg_beside_m, cg_off_m)
+    return attitude.legs_aside(cg_beside_m, cg_off_m)

@@ -1,6 +1,6 @@
 """How the load hangs, and what each leg then pulls."""
 
-from checklist_app.mechanics import angle_limits, leg_tension, suspension, weight
+from checklist_app.mechanics import angle_limits, attitude, leg_tension, weight
 from checklist_app.mechanics.exact import atan2_deg, sqrt
 from checklist_app.operations.gear import Eye, Hook, LoadCell, Shackle, Sling
 from checklist_app.operations.graph import Known, across, at_nominal, each, when
@@ -33,9 +33,14 @@ def gross_mass_kg(mass_kg: float, rigging_mass_kg: float) -> float:
     return weight.gross_mass_kg(mass_kg, rigging_mass_kg)
 
 
-def gross_load_t(gross_mass_kg: float) -> float:
+def dynamic_factor() -> float:
+    """In normal hoisting the rated load contains it: a setting of the house."""
+    return DYNAMIC_FACTOR.value
+
+
+def gross_load_t(gross_mass_kg: float, dynamic_factor: float) -> float:
     """Load on the hook, in the unit of the plates."""
-    return weight.gross_load_t(gross_mass_kg, DYNAMIC_FACTOR.value)
+    return weight.gross_load_t(gross_mass_kg, dynamic_factor)
 
 
 def gross_load_kn(gross_load_t: float) -> float:
@@ -62,14 +67,14 @@ def plumb_up_m(
     plumb_along_m: float, plumb_off_m: float, legs_upright: float, level_m: float, rise_m: float, span_m: float
 ) -> float:
     """Of the plumb line, the part that is upright in the load."""
-    return suspension.upward_share_m(plumb_along_m, plumb_off_m, legs_upright, (level_m, rise_m, span_m))
+    return attitude.upward_share_m(plumb_along_m, plumb_off_m, legs_upright, (level_m, rise_m, span_m))
 
 
 def plumb_level_m(
     plumb_along_m: float, plumb_off_m: float, legs_upright: float, level_m: float, rise_m: float, span_m: float
 ) -> float:
     """Of the plumb line, the part that is level in the load, towards the right eye."""
-    return suspension.level_share_m(plumb_along_m, plumb_off_m, legs_upright, (level_m, rise_m, span_m))
+    return attitude.level_share_m(plumb_along_m, plumb_off_m, legs_upright, (level_m, rise_m, span_m))
 
 
 def plumb_aside_m(plumb_off_m: float, legs_aside: float) -> float:
@@ -81,14 +86,14 @@ def hung_tilt_along_deg(
     plumb_level_m: float, plumb_aside_m: float, plumb_up_m: float, run_x_m: float, run_y_m: float, level_m: float
 ) -> float:
     """Tilt lengthwise as it will hang; below 0 the right end hangs low."""
-    return suspension.tilt_deg((plumb_level_m * run_x_m + plumb_aside_m * run_y_m) / level_m, plumb_up_m)
+    return attitude.tilt_deg((plumb_level_m * run_x_m + plumb_aside_m * run_y_m) / level_m, plumb_up_m)
 
 
 def hung_tilt_across_deg(
     plumb_level_m: float, plumb_aside_m: float, plumb_up_m: float, run_x_m: float, run_y_m: float, level_m: float
 ) -> float:
     """Tilt crosswise as it will hang."""
-    return suspension.tilt_deg((plumb_level_m * run_y_m - plumb_aside_m * run_x_m) / level_m, plumb_up_m)
+    return attitude.tilt_deg((plumb_level_m * run_y_m - plumb_aside_m * run_x_m) / level_m, plumb_up_m)
 
 
 @each("leg")
@@ -156,7 +161,7 @@ def pull_up_m(
     hook_from_eye_m: float, hook_off_m: float, legs_upright: float, level_m: float, rise_m: float, span_m: float
 ) -> float:
     """Of a leg, the part along its eye's axis, which stands upright in the load."""
-    return suspension.upward_share_m(hook_from_eye_m, hook_off_m, legs_upright, (level_m, rise_m, span_m))
+    return attitude.upward_share_m(hook_from_eye_m, hook_off_m, legs_upright, (level_m, rise_m, span_m))
 
 
 @each("leg")

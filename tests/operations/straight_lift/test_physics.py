@@ -44,9 +44,9 @@ def hung(g: dict[str, float], scale: float = 1.0, mirror: bool = False) -> Task:
 
 
 def tight(g: dict[str, float]) -> Evaluation:
-    """Assessed; geometries whose legs do not close, or where one is slack, are none of the matter here."""
+    """Assessed; geometries whose legs hardly reach each other, or where one is slack, are none of the matter here."""
     ev = assess(TABLE, hung(g), with_spread=False)
-    assume(not isinstance(ev["leg_share[left]"], Stopped))
+    assume(not isinstance(ev["leg_share[left]"], Stopped) and ev["hook_off_m"] > 0.05)
 
     return ev
 
