@@ -59,7 +59,7 @@ class Ask:
     @property
     def id(self) -> str:
         """The field's id on the page."""
-        return self.name.replace("/", "-")
+        return self.name.replace("/", "-").replace(".", "-")
 
     @property
     def described_by(self) -> str:

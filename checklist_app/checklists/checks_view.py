@@ -10,11 +10,12 @@ from checklist_app.checklists.words import listed, mark
 from checklist_app.mechanics.sources import SOURCES
 from checklist_app.operations.check import Check, Verdict, highest_utilisation
 from checklist_app.operations.evaluate import Evaluation
-from checklist_app.operations.graph import Missing
 from checklist_app.operations.task import key_of
 from checklist_app.operations.working import working
 
 FEW = 2
+OWN_MASS, ALL_RIGGING = ".mass_kg", "rigging_kg"
+"""What an item weighs is not asked in a task; the mass of all the rigging together is."""
 
 
 @dataclass(frozen=True)
@@ -152,7 +153,9 @@ def _links(missing: Iterable[str], now: Running | None) -> tuple[Link, ...]:
 
 def _href(missing: str, now: Running) -> str:
     """Where the missing entry is answered."""
-    place = place_of_key(now.procedure, now.folded, missing.key) if isinstance(missing, Missing) else None
+    key = getattr(missing, "key", "")
+    wanted = ALL_RIGGING if key.endswith(OWN_MASS) else key
+    place = place_of_key(now.procedure, now.folded, wanted) if key else None
     return place_href(now, place) if place is not None else ""
 
 

@@ -1,0 +1,50 @@
+"""The operation's own example as it would be typed into an assessment."""
+from collections.abc import Iterator, Mapping
+from typing import Any
+
+from checklist_app.checklists.assessing import operation
+from checklist_app.checklists.typed_gear import HOOK_SLOTS, LEGS, TypedSlot, leg_slots
+
+
+def example() -> dict[str, str]:
+    """Every answer of the example, by the name of its field."""
+    data = operation().example
+    typed = dict(_entries("", data["entries"], HOOK_SLOTS))
+    typed["rigging_kg"] = f"{_rigging_kg(data):g}"
+    for row, leg in zip(LEGS, data["legs"], strict=True):
+        typed.update(_entries(f"leg/{row}/", leg, leg_slots(row)))
+    return typed
+
+
+def _rigging_kg(data: Mapping[str, Any]) -> float:
+    """Own masses of all the gear, added up."""
+    total = 0.0
+    for row in (data["entries"], *data["legs"]):
+        for answer in row.values():
+            total = total + (float(answer.get("mass_kg", 0.0)) if isinstance(answer, Mapping) else 0.0)
+    return total
+
+
+def _entries(prefix: str, given: Mapping[str, Any], slots: tuple[TypedSlot, ...]) -> Iterator[tuple[str, str]]:
+    by_name = {slot.path[-1]: slot for slot in slots}
+    for name, answer in given.items():
+        if name in by_name:
+            yield from _gear(by_name[name], answer)
+        elif isinstance(answer, Mapping):
+            yield f"{prefix}{name}", str(answer["value"])
+            yield f"{prefix}{name}.how", str(answer["how"])
+        elif name not in ("day", "label"):
+            yield f"{prefix}{name}", str(answer)
+
+
+def _gear(slot: TypedSlot, answer: Mapping[str, Any]) -> Iterator[tuple[str, str]]:
+    """The facts that are asked here; of the ratings the step with the widest angle, the strictest of them."""
+    if "not_used" in answer:
+        yield f"{slot.name}.not_used", "yes"
+        return
+    facts = {**answer, **(answer["ratings"][-1] if slot.rated else {})}
+    if len(slot.kinds) > 1:
+        yield f"{slot.name}.kind", str(answer["kind"])
+    for field in slot.fields():
+        if field.name in facts:
+            yield f"{slot.name}.{field.name}", str(facts[field.name])

@@ -1,0 +1,40 @@
+"""Assess a lift without signing in: numbers, drawing and verdict on one page. Nothing is kept."""
+from collections.abc import Mapping
+from typing import Any
+
+from checklist_app.checklists.answer import Answer, Request, page
+from checklist_app.checklists.assess_form import sections
+from checklist_app.checklists.assessing import assessed, operation
+from checklist_app.checklists.checks_view import row, seen
+from checklist_app.checklists.example import example
+from checklist_app.checklists.frame import frame, whole
+from checklist_app.checklists.picture import picture
+from checklist_app.checklists.world import World
+from checklist_app.operations.evaluate import assess as evaluate
+
+
+@page("/assess", public=True)
+def assess(request: Request, world: World) -> Answer:
+    """The form with what was typed, and what comes of it. All of it travels in the address."""
+    typed = _typed(request)
+    if typed.get("example"):
+        typed = example()
+    read = assessed(typed, world.today)
+    evaluation = evaluate(operation().table, read.task)
+    found = sections(typed, read.faults)
+    governs = evaluation.governs
+    context: dict[str, Any] = {
+        "governing": row(evaluation, governs) if governs is not None else None, "checks": seen(evaluation),
+        "picture": picture(evaluation), "asks": tuple(ask for section in found for ask in section.asks),
+    }
+    status = 422 if read.faults else 200
+    shown = frame(request, "Assess a lift", "Assess a lift", "Nothing is kept", "/today" if request.person else "/", "Back")
+    if request.fragment:
+        return whole(request, "checklist/_live_answer.html", shown, status, **context)
+
+    return whole(request, "checklist/assess.html", shown, status, sections=found, cautions=operation().cautions, **context)
+
+
+def _typed(request: Request) -> Mapping[str, str]:
+    """What was sent: by the address, or by a form without it."""
+    return {**request.query, **{name: request.one(name) for name in request.form}}
