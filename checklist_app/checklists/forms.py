@@ -78,11 +78,11 @@ def _answer(request: Request, prompt: Asked, folded: Folded, world: World, made:
         _say(request, prompt, made.photo(photos[0]), replaced, folded, made)
     if photos or prompt.type == "photo" or not prompt.is_in(request.form):
         return
-    standing = [folded.known[name] for name in replaced if name in folded.known]
-    before = {_before(entry, world) for entry in standing}
+    before = {_before(folded.known[name], world) for name in replaced if name in folded.known}
+    now = {_before(entry, world) for entry in folded.heads.get(prompt.path, ())}
     said = _said(request, prompt, before)
     untouched = said is None and (not any(before) or len(before) > 1)
-    if untouched or before == {said}:
+    if untouched or {said} in (before, now):
         return
     _say(request, prompt, _value(said, prompt, world, made) if said else values.withdrawn(), replaced, folded, made)
 

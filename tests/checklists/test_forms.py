@@ -89,6 +89,11 @@ def test_ones_own_earlier_answer_is_replaced_even_from_an_old_page():
     assert page.after.values[("mass_kg",)]["text"] == "2500"
 
 
+def test_what_stands_already_is_not_said_once_more_from_an_old_page():
+    page = Page(said(("mass_kg",), values.number("2400", "kg")))
+    assert page.send((MASS,), shown=fold(()), mass_kg="2400").keep == ()
+
+
 def test_a_disagreement_is_settled_by_an_answer_and_not_by_an_untouched_field():
     one = said(("mass_kg",), values.number("2400", "kg"), "p-2", "d-2")
     page = Page(one, said(("mass_kg",), values.number("2500", "kg"), "p-3", "d-3"))

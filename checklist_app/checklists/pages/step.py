@@ -50,13 +50,14 @@ def step(request: Request, world: World, task: str, stage: str, beside: Beside =
     kept: dict[str, Any] = {"keep": taken.keep, "parts": taken.parts}
     if request.fragment or taken.faults or unread:
         status = 422 if taken.faults or unread else 200
-        return replace(_show(request, after, later, stage, screen, beside, taken.faults, status), **kept)
+        answered = frozenset("/".join(entry.path) for entry in taken.keep)
+        return replace(_show(request, after, later, stage, screen, beside, taken.faults, status, answered), **kept)
 
     return go_to(inside(request.one("next") or screen.href), **kept)
 
 
 def _show(request: Request, world: World, now: Running, stage: str, screen: Screen, beside: Beside,
-          faults: Mapping[str, str] | None = None, status: int = 200) -> Answer:
+          faults: Mapping[str, str] | None = None, status: int = 200, answered: frozenset[str] = frozenset()) -> Answer:
     drawn = stage == "numbers"
     questions = _with_faults(request, asks(world, now, screen.places, choices(world, now)), faults or {})
     context: dict[str, Any] = {"task": now.id, "asks": questions, "governing": governing(now),
@@ -64,12 +65,12 @@ def _show(request: Request, world: World, now: Running, stage: str, screen: Scre
     shown = frame(request, f"{screen.words}, {now.title}", now.procedure.stage(stage).words,
                   f"{stage_number(now, stage)}, {now.title}", f"/tasks/{now.id}", "Back to the task")
     if request.fragment:
-        return whole(request, "checklist/_live_answer.html", shown, status, **context)
+        return whole(request, "checklist/_live_answer.html", shown, status, answered=answered, **context)
 
     before, after = _around(now, stage, screen)
     context |= {"step": screen, "before": before, "after": after, "here": screen.href, "banner": None, "below": None,
                 "next": next_way(now, stage, screen.key)}
-    return whole(request, "checklist/step.html", shown, status, **context | beside(world, now, screen))
+    return whole(request, "checklist/step.html", shown, status, **context | dict(beside(world, now, screen)))
 
 
 def _with_faults(request: Request, questions: tuple[Ask, ...], faults: Mapping[str, str]) -> tuple[Ask, ...]:
