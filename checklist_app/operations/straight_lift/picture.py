@@ -21,7 +21,7 @@ from checklist_app.operations.straight_lift.labels import degrees, kilonewtons, 
 
 BEYOND_EYES, EYE_RADIUS_M, HOOK_RADIUS_M = 0.2, 0.03, 0.06
 ROPE_M = 4.0 * HOOK_RADIUS_M
-ARC_SHARE, PLUMB_BELOW = 0.35, 0.12
+ARC_SHARE, PLUMB_BELOW, BESIDE_M, LINE = 0.35, 0.12, 0.08, 1.25
 
 
 class View(NamedTuple):
@@ -120,7 +120,7 @@ def _floor(
     ends = (min(left, right) - wide, max(left, right) + wide)
     parts: list[Primitive] = [Line((ends[0], floor), (ends[1], floor), Role.GROUND)]
     if lift_height_m > 0.0:
-        start, end = (ends[1], floor), (ends[1], under)
+        start, end = (ends[0], floor), (ends[0], under)
         parts.append(Dimension(start, end, metres(lift_height_m), about=("lift_height_m",)))
 
     return parts
@@ -154,7 +154,7 @@ def _above(
     if highest_hook_m is not None and hook_height_m is not None and highest_hook_m > hook_height_m:
         left_m = highest_hook_m - hook_height_m
         top = (0.0, saddle + left_m)
-        parts.append(Dimension((0.0, saddle), top, f"{metres(left_m)} left", aside=0.3, about=("headroom",)))
+        parts.append(Dimension((0.0, saddle), top, f"{metres(left_m)} left", aside=0.5, about=("headroom",)))
 
     return parts
 
@@ -171,36 +171,33 @@ def _leg(
     used: str,
 ) -> list[Primitive]:
     anchor = Anchor.END if outwards < 0.0 else Anchor.START
-    beside = (eye[0] / 2.0 + 0.05 * outwards, eye[1] / 2.0)
-    about = (f"sling_strength[{label}]",)
+    about, angle_about = (f"sling_strength[{label}]",), (f"leg_angle[{label}]",)
     parts: list[Primitive] = [Line((0.0, 0.0), eye, Role.MEMBER, about)]
     if angle_deg is not None and angle_deg > 0.5:
-        shows, radius = (f"leg_angle[{label}]",), ARC_SHARE * (long_m or 1.0)
-        parts.append(Arc((0.0, 0.0), radius, -90.0, -90.0 + outwards * angle_deg, Role.ANGLE, shows))
-        inside = (outwards * 0.02, -radius)
-        parts.append(Text(inside, degrees(angle_deg), Role.TEXT_ANGLE, anchor, 1.1, shows))
-    if pull_kn is not None:
-        parts.append(Text(beside, kilonewtons(pull_kn), Role.TEXT_BIG, anchor, 0.0, about))
-    if used:
-        parts.append(Text(beside, used, Role.TEXT, anchor, 1.2, about))
-    if long_m is not None:
-        shows = (f"leg_length_m[{label}]",)
-        parts.append(Text(beside, f"{label} {metres(long_m)}", Role.TEXT_SOFT, anchor, 2.3, shows))
+        radius, turned = ARC_SHARE * (long_m or 1.0), -90.0 + (angle_deg if eye[0] > 0.0 else -angle_deg)
+        parts.append(Arc((0.0, 0.0), radius, -90.0, turned, Role.ANGLE, angle_about))
+    told = (
+        (kilonewtons(pull_kn) if pull_kn is not None else "", Role.TEXT_BIG, about),
+        (used, Role.TEXT, about),
+        (degrees(angle_deg) if angle_deg is not None else "", Role.TEXT_ANGLE, angle_about),
+        (f"{label} {metres(long_m)}" if long_m is not None else "", Role.TEXT_SOFT, (f"leg_length_m[{label}]",)),
+    )
+    beside = (eye[0] + BESIDE_M * outwards, 0.0)
+    lines = [each for each in told if each[0]]
+    parts += [Text(beside, words, role, anchor, LINE * n, shows) for n, (words, role, shows) in enumerate(lines)]
 
     return parts
 
 
 def _tilts(cg: Point, along_deg: float | None, across_deg: float | None) -> list[Primitive]:
-    told = [
-        f"{words} {degrees(abs(angle))}"
-        for words, angle in (("tilt lengthwise", along_deg), ("crosswise", across_deg))
-        if angle is not None
-    ]
-    if not told:
-        return []
+    told = (("tilt", along_deg, "tilt_along"), ("crosswise", across_deg, "tilt_across"))
     at = (cg[0] + 2.4 * EYE_RADIUS_M, cg[1])
 
-    return [Text(at, ", ".join(told), Role.TEXT_SOFT, Anchor.START, 1.1, ("tilt_along", "tilt_across"))]
+    return [
+        Text(at, f"{words} {degrees(abs(angle))}", Role.TEXT_SOFT, Anchor.START, LINE * line, (about,))
+        for line, (words, angle, about) in enumerate(told, 1)
+        if angle is not None
+    ]
 
 
 def _told(

@@ -1,0 +1,110 @@
+"""The drawing is the lift: measured in it, lengths and angles are those of the quantities."""
+
+import math
+
+import pytest
+
+from checklist_app.operations.drawing import Dimension, Drawing, Line, Point, Polyline, Role, Text
+from checklist_app.operations.evaluate import Evaluation, assess
+from checklist_app.operations.graph import DontKnow, Stopped
+from checklist_app.operations.task import Measured, Task
+from tests.operations.straight_lift.lifts import TABLE, lift, sling
+
+LIFTS = {
+    "symmetric": lift(),
+    "off centre": lift(cg_x_m=0.65),
+    "unequal legs": lift({"leg_length_m": 1.1}, {"leg_length_m": 0.8}, cg_x_m=0.65),
+    "one eye lower": lift(right_eye_higher_m=-0.3, both={"leg_length_m": 1.5}, cg_z_m=-0.5),
+    "aside": lift(cg_x_m=0.55, cg_y_m=0.08),
+    "nobody knows where along the eyes": lift(cg_x_m=DontKnow()),
+}
+
+
+def drawn(task: Task) -> tuple[Evaluation, Drawing]:
+    ev = assess(TABLE, task, with_spread=False)
+    assert isinstance(ev.picture, Drawing)
+
+    return ev, ev.picture
+
+
+def sling_line(picture: Drawing, side: str) -> Line:
+    (found,) = [p for p in picture.parts if isinstance(p, Line) and f"sling_strength[{side}]" in p.about]
+
+    return found
+
+
+def from_vertical_deg(start: Point, end: Point) -> float:
+    return math.degrees(math.atan2(abs(end[0] - start[0]), start[1] - end[1]))
+
+
+@pytest.mark.parametrize("name", LIFTS)
+@pytest.mark.parametrize("side", ["left", "right"])
+def test_a_sling_is_drawn_at_its_angle_and_length(name: str, side: str) -> None:
+    ev, picture = drawn(LIFTS[name])
+    line = sling_line(picture, side)
+    assert line.start == picture.hook == (0.0, 0.0)
+    assert from_vertical_deg(line.start, line.end) == pytest.approx(ev[f"leg_angle_deg[{side}]"], abs=1e-6)
+    assert math.dist(line.start, line.end) == pytest.approx(ev[f"leg_m[{side}]"], abs=1e-9)
+
+
+@pytest.mark.parametrize("name", LIFTS)
+def test_the_centre_of_gravity_hangs_straight_under_the_hook(name: str) -> None:
+    ev, picture = drawn(LIFTS[name])
+    (plumb,) = [p for p in picture.parts if isinstance(p, Line) and p.role is Role.PLUMB]
+    assert plumb.end == pytest.approx((0.0, -ev["plumb_m"]), abs=1e-9)
+
+
+def test_the_body_lies_at_the_tilt_it_will_hang_at() -> None:
+    ev, picture = drawn(LIFTS["off centre"])
+    (body,) = [p for p in picture.parts if isinstance(p, Polyline) and p.role is Role.OUTLINE]
+    low_left, low_right = body.points[:2]
+    slope = math.degrees(math.atan2(low_right[1] - low_left[1], low_right[0] - low_left[0]))
+    assert slope == pytest.approx(ev["hung_tilt_along_deg"], abs=1e-9) and slope < 0.0
+
+
+def test_the_floor_is_as_far_under_the_load_as_it_is_lifted() -> None:
+    ev, picture = drawn(LIFTS["symmetric"])
+    (floor,) = [p for p in picture.parts if isinstance(p, Line) and p.role is Role.GROUND]
+    assert floor.start[1] == pytest.approx(-ev["underside_below_hook_m"] - ev["lift_height_m"])
+
+
+def test_members_carry_pull_angle_and_the_highest_utilisation_of_their_leg() -> None:
+    ev, picture = drawn(lift({"sling": sling(0.7)}, cg_x_m=0.45))
+    words = {p.words for p in picture.parts if isinstance(p, Text)}
+    pull, angle = ev["leg_tension_kn[left]"], ev["leg_angle_deg[left]"]
+    assert {f"{pull:.2f} kN", f"{angle:.1f}°", "left 1.00 m"} <= words
+    assert f"{round(100 * ev.check('sling_strength[left]').outcome[0] / 0.7)} %" in words
+    assert f"left leg at {angle:.1f}° from vertical pulls {pull:.2f} kN" in picture.label
+
+
+def test_over_the_limit_is_never_drawn_as_100_percent() -> None:
+    _, picture = drawn(lift(both={"sling": sling(0.576)}))
+    assert "101 %" in {p.words for p in picture.parts if isinstance(p, Text)}
+
+
+def test_what_is_left_over_the_hook_is_measured_up_to_its_end_stop() -> None:
+    ev, picture = drawn(lift())
+    (left,) = [p for p in picture.parts if isinstance(p, Dimension) and "headroom" in p.about]
+    assert math.dist(left.start, left.end) == pytest.approx(ev.check("headroom").outcome[1])
+
+
+def test_heights_nobody_gave_are_left_out_and_the_legs_are_drawn_all_the_same() -> None:
+    missing = dict.fromkeys(("bottom_z_m", "top_z_m", "lift_height_m", "highest_hook_m", "mass_kg", "day"))
+    _, picture = drawn(lift(**missing))
+    roles = {p.role for p in picture.parts if isinstance(p, Line | Polyline)}
+    assert Role.GROUND not in roles and Role.OUTLINE not in roles
+    assert sling_line(picture, "left") and sling_line(picture, "right")
+
+
+@pytest.mark.parametrize("task, words", [
+    (Task(), "two legs"), (lift(cg_x_m=None), "for the drawing"), (lift({"leg_length_m": 0.1}), "for the drawing"),
+])
+def test_without_eyes_legs_and_centre_of_gravity_the_drawing_waits(task: Task, words: str) -> None:
+    picture = assess(TABLE, task).picture
+    assert isinstance(picture, Stopped) and words in str(picture)
+
+
+def test_with_spread_the_drawing_stays_at_what_was_entered() -> None:
+    ev = assess(TABLE, lift(cg_x_m=Measured(0.5, "by eye")))
+    assert isinstance(ev.picture, Drawing)
+    assert from_vertical_deg((0.0, 0.0), sling_line(ev.picture, "left").end) == pytest.approx(30.0)
