@@ -66,6 +66,8 @@ class Request:
     verified: Verified | None = None
     pin_fault: str = ""
     theme: str = ""
+    mark: str = ""
+    """What every page is marked with, where all is invented."""
     page_device: str = ""
 
     def one(self, name: str) -> str:

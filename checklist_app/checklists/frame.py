@@ -25,6 +25,7 @@ def frame(request: Request, title: str, where: str = "", note: str = "", back: s
         "person": request.person,
         "theme": request.theme if request.theme in THEMES else "",
         "token": request.form_token,
+        "mark": request.mark,
         "device": request.page_device or request.device,
         "path": request.path,
         "nav": navigation(request),

@@ -3,16 +3,19 @@
 import json
 import os
 import secrets
+import subprocess
+import sys
 from datetime import UTC, datetime
 from pathlib import Path
 
-from checklist_app.demo.data import table
+from checklist_app.demo.data import PINS, pins, table
+from checklist_app.demo.lifts import BEGUN, Begun
 from checklist_app.demo.registers import fill_items, fill_people, fill_quarantine
 from checklist_app.records.accounts import Accounts
 from checklist_app.records.pins import SHORTEST, pin_fault
+from checklist_app.records.seal import DEMONSTRATION
 from checklist_app.records.store import Store
 
-PINS = "demo-pins.json"
 UNFINISHED = ".filling"
 
 
@@ -39,10 +42,13 @@ def fill(folder: Path, now: datetime | None = None) -> dict[str, dict[str, str]]
     return pins(folder)
 
 
-def pins(folder: Path) -> dict[str, dict[str, str]]:
-    """Role and PIN of everybody in a filled demonstration."""
-    kept: dict[str, dict[str, str]] = json.loads((folder / PINS).read_text(encoding="utf-8"))
-    return kept
+def begin_lifts(folder: Path) -> "subprocess.Popen[bytes] | None":
+    """Carry out the finished lifts beside the server, in a process of their own: it answers meanwhile."""
+    if Begun(folder / BEGUN).all_done:
+        return None
+    print("Twelve finished lifts are being carried out now; they appear under Records within a minute.", flush=True)
+    command = [sys.executable, "-m", "checklist_app.demo.lifts", str(folder)]
+    return subprocess.Popen(command, stdin=subprocess.DEVNULL, start_new_session=True)
 
 
 def _make(folder: Path, now: datetime) -> None:
@@ -58,6 +64,7 @@ def _make(folder: Path, now: datetime) -> None:
     people = table("people")["person"]
     given = {one["name"]: {"role": one["role"], "pin": _give_pin(accounts, one["id"], now)} for one in people}
     store.close()
+    (unfinished / DEMONSTRATION).touch()
     _write_private(unfinished / PINS, json.dumps(given, indent=2))
     if folder.exists():
         folder.rmdir()

@@ -48,8 +48,12 @@ def run(arguments: argparse.Namespace) -> int:
         print(f"The server cannot start: {error}", file=sys.stderr)
         return 2
     greet(app, folder, arguments.host, server.bind_addr[1], people)
-
-    return serve(server)
+    lifts = demo.begin_lifts(folder) if arguments.demo else None
+    try:
+        return serve(server)
+    finally:
+        if lifts is not None:
+            lifts.terminate()
 
 
 def listening(app: Flask, host: str, port: int) -> Server:

@@ -1,11 +1,21 @@
 """The plain files of the invented yard, with days from today made into dates."""
 
+import json
 import tomllib
 from collections.abc import Mapping
 from datetime import date, timedelta
+from pathlib import Path
 from typing import Any
 
 from checklist_app.shipped import shipped
+
+PINS = "demo-pins.json"
+
+
+def pins(folder: Path) -> dict[str, dict[str, str]]:
+    """Role and PIN of everybody in a filled demonstration, by name."""
+    kept: dict[str, dict[str, str]] = json.loads((folder / PINS).read_text(encoding="utf-8"))
+    return kept
 
 
 def table(name: str) -> dict[str, Any]:

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from flask import Response, make_response, request
+from flask import Response, current_app, make_response, request
 
 from checklist_app.checklists.answer import Request
 from checklist_app.checklists.frame import frame
@@ -12,12 +12,14 @@ from checklist_app.web import current
 from checklist_app.web.security import form_token
 
 THEME = "theme"
+DEMONSTRATION = "DEMONSTRATION. Invented people, loads and gear."
 
 
 def asked() -> Request:
     """What a page needs to know of the request when it reads no form."""
     return Request(request.method, request.path, person=current.person(), device=current.device(),
-                   at=moment(current.now()), form_token=form_token(), theme=request.cookies.get(THEME, ""))
+                   at=moment(current.now()), form_token=form_token(), theme=request.cookies.get(THEME, ""),
+                   mark=DEMONSTRATION if current_app.config["DEMO"] else "")
 
 
 def frame_of(title: str, back: str = "", **more: Any) -> dict[str, Any]:
