@@ -123,8 +123,10 @@ def class_of(report: Mapping[str, Any]) -> LiftClass | None:
 
 
 def void_words(states: Iterable[HoldState]) -> tuple[str, ...]:
-    """One sentence for each void sign-off, the first reason in it."""
-    return tuple(f"1 sign-off void: {each.void[0]}" for state in states for each in state.void)
+    """A sentence for every first reason, with how many sign-offs it voids."""
+    reasons = [each.void[0] for state in states for each in state.void]
+    counts = {reason: reasons.count(reason) for reason in reasons}
+    return tuple(f"{count} sign-off{'s' if count > 1 else ''} void: {reason}" for reason, count in counts.items())
 
 
 def _missing(standing: list[SignOff], now: LiftClass | None) -> tuple[Signature, ...]:

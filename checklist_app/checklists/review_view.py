@@ -6,10 +6,12 @@ from checklist_app.checklists.answer import Person
 from checklist_app.checklists.authority import capacities
 from checklist_app.checklists.checks_view import governing, live
 from checklist_app.checklists.classes import needed_words
+from checklist_app.checklists.frozen import WITH_STATE
 from checklist_app.checklists.holds import HoldState, SignOff
 from checklist_app.checklists.lookat import look_at, name_of, photos
-from checklist_app.checklists.naming import prompt_words, value_words
+from checklist_app.checklists.naming import check_words, prompt_words, value_words
 from checklist_app.checklists.picture import picture
+from checklist_app.checklists.places import places
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.signers import MayNot, may_sign, meaning, riggers
 from checklist_app.checklists.words import day, listed, mark, sentence
@@ -17,6 +19,7 @@ from checklist_app.checklists.world import World
 from checklist_app.mechanics.lift_class import LiftClass
 
 HOW = {"pin": "PIN"}
+DESK_PX = 760
 
 
 def head(world: World, running: Running, state: HoldState) -> dict[str, Any]:
@@ -24,7 +27,7 @@ def head(world: World, running: Running, state: HoldState) -> dict[str, Any]:
     rigged = listed([name_of(world, author) for author in riggers(running, state)])
     verdict = running.evaluation.verdict.words
     return {
-        "id": running.title, "name": running.load.title if running.load else running.procedure.words,
+        "id": running.load.id if running.load else "", "name": running.title,
         "operation": running.procedure.words, "day": running.day, "rigged": rigged,
         "verdict": verdict, "mark": mark(verdict), "governs": governing(running),
         "ask": state.hold.ask, "needed": _needed(state), "signed": state.signed, "open": state.open,
@@ -34,13 +37,11 @@ def head(world: World, running: Running, state: HoldState) -> dict[str, Any]:
 def review(world: World, running: Running, state: HoldState) -> dict[str, Any]:
     """Everything a reviewer reads: drawing, what to look at, photographs, gear, answers, checks, assumptions."""
     return {
-        "picture": picture(running.evaluation), "looks": look_at(world, running, state),
+        "picture": picture(running.evaluation), "wide": picture(running.evaluation, DESK_PX),
+        "looks": look_at(world, running, state),
         "photos": [{"href": f"/parts/{entry.value['part']}", "words": words, "at": entry.at}
                    for entry, words in photos(world, running, state)],
-        "gear": [_gear(gear) for gear in state.seen.gear],
-        "answers": [{"words": sentence(prompt_words(running.procedure, tuple(row["path"]))).rstrip("."),
-                     "said": value_words(row["value"], world)}
-                    for row in state.seen.inputs if row["value"]["type"] not in ("begin", "row", "pick")],
+        "gear": [_gear(gear) for gear in state.seen.gear], "stages": _answers(world, running, state),
         "checks": live(running), "announced": "", "sent_back": bool(state.sent_back),
         "assumptions": state.seen.report["assumptions"], "cautions": state.seen.report["cautions"],
     }
@@ -61,19 +62,19 @@ def signers(world: World, running: Running, state: HoldState) -> list[dict[str, 
             may = may_sign(running, state, person, world.today)
         except MayNot:
             continue
-        own = ", rigged it" if may.own_work else ""
-        found.append({"id": name, "name": item.title, "note": f"{may.capacity} until {day(may.until)}{own}"})
+        found.append({"id": name, "name": item.title, "note": may.capacity + (", rigged it" if may.own_work else "")})
     return found
 
 
-def signing(state: HoldState) -> dict[str, Any]:
+def signing(running: Running, state: HoldState) -> dict[str, Any]:
     """What is signed, beside the signature."""
     report = state.seen.report
     fingerprint = state.seen.fingerprint
     return {
         "meaning": meaning(state, state.lift_class or LiftClass.COMPLEX), "shown": fingerprint,
         "fingerprint": " ".join(fingerprint[n:n + 4] for n in range(0, 16, 4)),
-        "facts": [("Verdict", report["verdict"]), ("Class", report["class"]), ("Day", day(state.seen.day)),
+        "facts": [("Verdict", report["verdict"]), ("Governs", check_words(running, report["governs"] or "nothing yet")),
+                  ("Class", report["class"]), ("Day", day(state.seen.day)), ("Procedure", running.procedure.key),
                   ("Answers", str(len(state.seen.inputs))), ("Items picked", str(len(state.seen.gear)))],
     }
 
@@ -93,7 +94,21 @@ def _cell(world: World, each: SignOff, state: HoldState) -> dict[str, Any]:
 
 
 def _gear(gear: dict[str, Any]) -> dict[str, str]:
-    state = gear["state"]
+    """Loads and places are named; only gear and machines have a state."""
+    name, state = gear["subject"].partition("/")[2], gear["state"]
     due = f", due {day(state['due'])}" if state["due"] else ""
-    return {"id": gear["subject"].partition("/")[2], "words": gear["kind"].replace("_", " "),
-            "note": f"{state['custody']}{due}"}
+    note = f"{state['custody']}{due}" if gear["subject"].partition("/")[0] in WITH_STATE else ""
+    return {"id": name, "words": gear["kind"].replace("_", " "), "note": note}
+
+
+def _answers(world: World, running: Running, state: HoldState) -> list[dict[str, Any]]:
+    """The answers that bind, stage by stage in the order they are asked."""
+    values = {tuple(row["path"]): row["value"] for row in state.seen.inputs}
+    stages: dict[str, list[dict[str, str]]] = {}
+    for place in places(running.procedure, running.folded):
+        for path in (place.path, place.felt_path):
+            if path in values:
+                said = {"words": sentence(prompt_words(running.procedure, path)).rstrip("."),
+                        "said": value_words(values[path], world)}
+                stages.setdefault(place.stage.words, []).append(said)
+    return [{"words": words, "answers": answers} for words, answers in stages.items()]

@@ -6,9 +6,14 @@ const HIGH = 130;
 const APART = 3; // units between kept points: enough for a signature, small enough for a record
 const MOST = 4000; // numbers in one signature
 
-/** Makes every signature pad under `root` ready to be drawn on. */
-export function start(root) {
-  root.querySelectorAll("[data-behaviour~='ink']").forEach(ready);
+const PAD = "[data-behaviour~='ink']";
+
+start(document);
+document.addEventListener("htmx:load", (event) => { start(event.target); });
+
+function start(root) {
+  if (root.matches?.(PAD)) ready(root);
+  root.querySelectorAll(PAD).forEach(ready);
 }
 
 function ready(pad) {

@@ -113,7 +113,7 @@ def _sign_page(request: Request, world: World, now: Running, state: HoldState,
     found = {name: (faults or {}).get(name, "") for name in (*FIELDS, "work")}
     return whole(request, "checklist/hold_sign.html", shown, status, task=now.id, here=_here(now, state),
                  head=head(world, now, state), sheet=sheet(world, state), faults=found, typed=request.one("typed"),
-                 signers=signers(world, now, state), chosen=_chosen(request), **signing(state))
+                 signers=signers(world, now, state), chosen=_chosen(request), **signing(now, state))
 
 
 def _send_back_page(request: Request, now: Running, state: HoldState, fault: str = "", status: int = 200) -> Answer:
