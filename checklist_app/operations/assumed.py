@@ -17,9 +17,11 @@ def assumptions(ev: Evaluation) -> list[str]:
     found: list[str] = []
     if not ev.with_spread:
         found.append("every number counts as exact: how far it may lie off was left out")
-    for key in ev.plan.slots:
-        if key.name in ev.table.entries and not (key.row or "").startswith("*"):
-            found.extend(_of(ev, key, ev.table.entries[key.name]))
+    used = {slot for step in ev.plan.steps for slot in step.args}
+    for key, slot in ev.plan.slots.items():
+        entry = None if (key.row or "").startswith("*") else ev.table.entries.get(key.name)
+        if entry is not None and (key in ev.task.answers or slot in used or isinstance(entry.default, NotUsed)):
+            found.extend(_of(ev, key, entry))
     return found
 
 
@@ -53,6 +55,8 @@ def _measured(words: str, entry: Entry, given: Measured) -> Iterator[str]:
 def _default(default: Any, unit: str) -> str:
     if isinstance(default, NotUsed):
         return default.reason
+    if isinstance(default, Measured) and default.plus_minus is not None:
+        return f"{_short(default.value)} ± {_short(default.plus_minus)} {unit}".rstrip() + f" ({HOUSE_VALUE})"
     low, high = getattr(default, "low", None), getattr(default, "high", None)
     if low is not None and high is not None:
         return f"{_short(low)} to {_short(high)} {unit}".rstrip() + f" ({HOUSE_VALUE})"
