@@ -65,7 +65,7 @@ def ask(field: Field, name: str, text: str, faults: Mapping[str, str]) -> dict[s
     return {
         "kind": "choice" if field.type in (FieldType.CHOICE, FieldType.FLAG) else
                 "date" if field.type is FieldType.DATE else "text",
-        "name": name, "id": "f-" + name.replace("/", "-"), "words": field.words, "unit": field.unit,
+        "name": name, "id": "f-" + name.replace("/", "-"), "words": headline(field.words), "unit": field.unit,
         "hint": hint(field), "text": text, "inputmode": INPUTS.get(field.type, "text"), "required": field.required,
         "choices": YES_NO if field.type is FieldType.FLAG else tuple((one, one) for one in field.choices),
         "fault": faults.get(name, ""),
@@ -76,12 +76,27 @@ def rows_ask(field: Field, rows: Any, faults: Mapping[str, str]) -> dict[str, An
     """A field with rows: those that are there, and an empty one while there is room."""
     shown = [*rows, {}][:MOST_ROWS]
     return {
-        "kind": "rows", "name": field.name, "id": f"f-{field.name}", "words": field.words, "hint": field.hint,
+        "kind": "rows", "name": field.name, "id": f"f-{field.name}", "words": headline(field.words), "hint": field.hint,
         "fault": faults.get(field.name, ""),
         "rows": [{"number": number, "is_new": not row, "asks": [
             ask(column, f"{field.name}/{number}/{column.name}", str(row.get(column.name, "")), faults)
             for column in field.columns]} for number, row in enumerate(shown)],
     }
+
+
+def headline(words: str) -> str:
+    """Words at the head of a field.
+
+    Example:
+        >>> headline("length on the tag"), headline("WLL")
+        ('Length on the tag', 'WLL')
+    """
+    return words[:1].upper() + words[1:]
+
+
+def on_top(faults: Mapping[str, str]) -> str:
+    """What is said above a form: what concerns it as a whole, or where to look."""
+    return faults.get("") or ("Look at the marked fields. Nothing was saved yet." if faults else "")
 
 
 def hint(field: Field) -> str:

@@ -14,6 +14,7 @@ from checklist_app.operations.kinds import KINDS
 from checklist_app.web import current, registry
 from checklist_app.web.access import KEEPERS, WRITERS
 from checklist_app.web.history import told_of
+from checklist_app.web.item_form import headline
 from checklist_app.web.pages import frame_of, page
 from checklist_app.web.releasing import why_not_release
 
@@ -24,7 +25,16 @@ def list_lines(register: str) -> list[dict[str, Any]]:
     """One line an item: the tag for what is rigged with, name and kind for the rest."""
     items = current.world().items(register)
     return [{"href": f"/registers/{register}/{found.id}", "tag": tag(found), "state": state_words(found),
-             "urgent": found.state.overdue or found.state.due_soon, "title": found.title} for found in items.values()]
+             "urgent": urgent_words(found), "title": found.title} for found in items.values()]
+
+
+def urgent_words(found: Item) -> str:
+    """What the list must not let anybody overlook."""
+    state = found.state
+    if state.overdue:
+        return f"Overdue since {day(state.due)}"
+
+    return f"Due soon: {day(state.due)}" if state.due_soon else ""
 
 
 def state_words(found: Item) -> str:
@@ -68,11 +78,11 @@ def facts_shown(found: Item) -> list[dict[str, Any]]:
 
 def shown(field: Field, value: Any) -> dict[str, Any]:
     if field.type is FieldType.ROWS:
-        heads = [column.words + (f" [{column.unit}]" if column.unit else "") for column in field.columns]
+        heads = [headline(column.words) + (f" [{column.unit}]" if column.unit else "") for column in field.columns]
         cells = [[said(column, row.get(column.name)) for column in field.columns] for row in value]
-        return {"words": field.words, "heads": heads, "cells": cells}
+        return {"words": headline(field.words), "heads": heads, "cells": cells}
 
-    return {"words": field.words, "text": f"{said(field, value)} {field.unit}".strip()}
+    return {"words": headline(field.words), "text": f"{said(field, value)} {field.unit}".strip()}
 
 
 def said(field: Field, value: Any) -> str:

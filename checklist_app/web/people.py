@@ -12,7 +12,7 @@ from checklist_app.records.account_tables import ROLES, Account
 from checklist_app.records.accounts import LastAdministrator, NameTaken, tidy
 from checklist_app.web import current, registry
 from checklist_app.web.access import allowed
-from checklist_app.web.item_form import ADD, asks, facts_of, faults_of
+from checklist_app.web.item_form import ADD, asks, facts_of, faults_of, on_top
 from checklist_app.web.pages import frame_of, page
 from checklist_app.web.registers import CHANGED
 
@@ -101,7 +101,7 @@ def form_page(found: Account | None, facts: Any, faults: dict[str, str], status:
     sent = request.method == "POST"
     made = frame_of("New person" if found is None else found.name, back="/people", back_words="Back without saving")
     return page("web/people/form.html", made, status or (422 if faults else 200),
-                asks=asks(KINDS["person"], facts, faults), faults=defaultdict(str, faults), roles=ROLES, account=found,
+                asks=asks(KINDS["person"], facts, faults), top=on_top(faults), faults=defaultdict(str, faults), roles=ROLES, account=found,
                 role=request.form.get("role", "") if sent else found.role if found else "",
                 active=request.form.get("active") == "yes" if sent else found is None or found.active,
                 stands=(standing(found.person) if found else "") if stands is None else stands, action=request.path)

@@ -13,7 +13,7 @@ from checklist_app.operations.kinds import KINDS, Kind
 from checklist_app.records.account_tables import ROLES
 from checklist_app.web import current, registry
 from checklist_app.web.access import KEEPERS, allowed
-from checklist_app.web.item_form import ADD, asks, facts_of, faults_of, settled
+from checklist_app.web.item_form import ADD, asks, facts_of, faults_of, on_top, settled
 from checklist_app.web.item_pages import item_page, list_lines
 from checklist_app.web.naming import fault_of_name, name_from
 from checklist_app.web.pages import frame_of, page
@@ -43,7 +43,8 @@ def know_registers(state: Any) -> None:
 @reading
 def index() -> Response:
     world = current.world()
-    rows = [{"href": f"/registers/{name}", "words": words, "count": len(world.items(name))}
+    rows = [{"href": f"/registers/{name}", "words": words, "count": len(world.items(name)),
+             "note": ", ".join(kind.plural for kind in kinds_in(name)).capitalize() + "."}
             for name, words in WORDS.items() if name in REGISTERS]
     return page("web/registers/index.html", frame_of("Registers", back="/today", back_words="Back to today"), rows=rows,
                 sealing_waits=may_keep() and current.store().sealing_waits)
@@ -118,7 +119,7 @@ def form_page(kind: Kind, found: Item | None, facts: Any, faults: dict[str, str]
     title = f"New {kind.words}" if found is None else f"New version of {found.title}"
     back = f"/registers/{kind.register}" + ("" if found is None else f"/{found.id}")
     return page("web/registers/form.html", frame_of(title, back=back, back_words="Back without saving"),
-                status or (422 if faults else 200), asks=asks(kind, facts, faults), faults=defaultdict(str, faults),
+                status or (422 if faults else 200), asks=asks(kind, facts, faults), top=on_top(faults), faults=defaultdict(str, faults),
                 asks_id=found is None and kind.register in TAGGED, id=request.form.get("id", ""),
                 stands=(standing(found) if found else "") if stands is None else stands, action=request.path)
 
