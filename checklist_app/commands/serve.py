@@ -47,13 +47,19 @@ def run(arguments: argparse.Namespace) -> int:
     except (OSError, ValueError) as error:
         print(f"The server cannot start: {error}", file=sys.stderr)
         return 2
-    greet(app, folder, arguments.host, server.bind_addr[1], people)
     lifts = demo.begin_lifts(folder) if arguments.demo else None
+    signal.signal(signal.SIGTERM, interrupt)
     try:
-        return serve(server)
+        greet(app, folder, arguments.host, server.bind_addr[1], people)
+        server.serve()
+    except KeyboardInterrupt:
+        print("\nStopped. What was confirmed is on the disk.", flush=True)
     finally:
+        server.stop()
         if lifts is not None:
             lifts.terminate()
+
+    return 0
 
 
 def listening(app: Flask, host: str, port: int) -> Server:
@@ -64,18 +70,6 @@ def listening(app: Flask, host: str, port: int) -> Server:
     server.prepare()
 
     return server
-
-
-def serve(server: Server) -> int:
-    signal.signal(signal.SIGTERM, interrupt)
-    try:
-        server.serve()
-    except KeyboardInterrupt:
-        print("\nStopped. What was confirmed is on the disk.", flush=True)
-    finally:
-        server.stop()
-
-    return 0
 
 
 def interrupt(number: int, frame: FrameType | None) -> None:
