@@ -196,9 +196,10 @@ class Check:
 
     @property
     def found_at_trial(self) -> bool:
-        """Nobody knows an entry it hangs on, and a trial lift measures it."""
-        known = self.raw_verdict in (Verdict.WAITING, Verdict.NOT_APPLICABLE)
-        return self._before_trial and bool(self.unknown) and not known
+        """Nobody knows an entry that moves it, and a trial lift measures it."""
+        settled = self.raw_verdict in (Verdict.WAITING, Verdict.NOT_APPLICABLE)
+        moved = self.stopped is not None or any(name in self.drivers for name in self.unknown)
+        return self._before_trial and bool(self.unknown) and moved and not settled
 
     @property
     def _before_trial(self) -> bool:

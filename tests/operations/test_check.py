@@ -32,8 +32,9 @@ PASSING = (Verdict.WITHIN, Verdict.CLOSE)
 
 
 def made(name: str, outcome: Outcome | Stopped, worst: Outcome | Stopped | None = None, clause: Clause = ALLOWED,
-         unknown: tuple[str, ...] = ()) -> Check:
-    return Check(name, name, None, clause, outcome, outcome if worst is None else worst, (), unknown)
+         unknown: tuple[str, ...] = (), drivers: tuple[str, ...] | None = None) -> Check:
+    moved_by = unknown if drivers is None else drivers
+    return Check(name, name, None, clause, outcome, outcome if worst is None else worst, moved_by, unknown)
 
 
 @pytest.mark.parametrize("outcome, clause, told", [
@@ -144,6 +145,11 @@ def test_what_a_trial_will_tell_is_close_until_it_has(
     outcome: Outcome | Stopped, worst: Outcome | Stopped, unknown: tuple[str, ...], told: Verdict
 ) -> None:
     assert made("tilt", outcome, worst, TOLD_AT_TRIAL, unknown).verdict is told
+
+
+def test_an_unknown_that_does_not_move_a_check_is_no_excuse() -> None:
+    tilt = made("tilt", Limit(3.1, 3.0), Limit(3.1, 3.0), TOLD_AT_TRIAL, unknown=("cg_x_m",), drivers=())
+    assert tilt.verdict is Verdict.OVER
 
 
 def test_no_trial_excuses_another_check() -> None:

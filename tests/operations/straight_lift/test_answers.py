@@ -24,6 +24,12 @@ def test_with_the_centre_of_gravity_unknown_along_the_picks_each_leg_carries_all
     assert tilt.found_at_trial and tilt.verdict is Verdict.CLOSE
 
 
+def test_what_the_unknown_does_not_move_is_not_left_to_the_trial() -> None:
+    """A crosswise tilt of 26° is over limit whether or not somebody knows the centre of gravity lengthwise."""
+    tilt = assess(TABLE, lift(cg_x_m=DontKnow(), cg_y_m=0.2)).check("tilt_across")
+    assert not tilt.found_at_trial and tilt.verdict is Verdict.OVER
+
+
 def test_with_its_height_unknown_the_centre_of_gravity_may_lie_anywhere_in_the_body() -> None:
     inside = assess(TABLE, lift(cg_z_m=DontKnow(), top_z_m=-0.1), with_spread=False)
     above = assess(TABLE, lift(cg_z_m=DontKnow(), top_z_m=0.2), with_spread=False)
