@@ -1,6 +1,7 @@
 """From one combination of uncertain entries, one at a time is moved until nothing gets worse."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from itertools import combinations
 from typing import Any, NamedTuple
 
 from checklist_app.operations.check import Clause, Outcome, Strength, badness
@@ -9,7 +10,8 @@ from checklist_app.operations.loop import run
 from checklist_app.operations.plan import Step, Variable
 
 EIGHTHS = tuple(part / 8.0 for part in range(9))
-NEARER = (0.0625, 0.03125, 0.015625, 0.0078125, 0.00390625)
+STRIDES = (0.25, 0.0625, 0.015625, 0.00390625)
+IN_PAIRS = 8
 Result = Outcome | Stopped
 Point = dict[int, float]
 
@@ -26,8 +28,8 @@ class Climb:
     """The climbs of one check.
 
     A rating that goes down in steps makes several hills: from a corner where another step or another verdict holds, it
-    is climbed anew; and then entries are moved inside their ranges too, up to the edge of a step. The same for an entry
-    that nobody knows: its range is so wide that the worst may lie inside.
+    is climbed anew, and then up to the edge of the step, two entries at a time. Where an entry alone is worst between
+    its ends, or nobody knows it, the climb goes inside the ranges too.
     """
 
     def __init__(
@@ -37,10 +39,15 @@ class Climb:
         self.steps, self.values, self.halted = steps, values, halted
         self.slot, self.clause, self.variables = slot, clause, variables
 
-    def worst(self, found: Best, corners: Iterable[Point]) -> Result:
+    def worst(self, found: Best, corners: Iterable[Point], bent: bool) -> Result:
         """The worst from what was found, from its mirror image, and from corners where other rules hold.
 
         A lift leans to one side as readily as to the other.
+
+        Args:
+            found: the worst so far.
+            corners: where the numbers that the check is made of are greatest and least.
+            bent: whether an entry alone is worst between its ends.
         """
         tops = [found, *(self.up(begin) for begin in (found.point, self._mirrored(found.point)))]
         seen = {_rules(top) for top in tops}
@@ -49,22 +56,14 @@ class Climb:
             if _rules(begin) not in seen:
                 tops.append(self.up(corner))
                 seen |= {_rules(begin), _rules(tops[-1])}
-        if len(seen) > 1:
-            tops += [self.up(top.point, inside=True) for top in _one_each(tops)]
+        several = len(seen) > 1
+        if several or bent:
+            tops += [self._inside(top, in_pairs=several) for top in _one_each(tops)]
         return max(tops, key=lambda top: top.badness).result
 
-    def up(self, point: Point, inside: bool = False) -> Best:
-        """The top of the hill that a point lies on."""
-        best, better = self.tried(point), True
-        while better:
-            better = False
-            for variable in self.variables:
-                now = best.point.get(variable.slot, variable.levels[1])
-                for level in _moves(variable, now, inside or variable.unknown):
-                    other = self.tried(best.point | {variable.slot: level})
-                    if other.badness > best.badness:
-                        best, better = other, True
-        return best
+    def up(self, point: Point) -> Best:
+        """The top of the hill that a point lies on, by the ends of the ranges."""
+        return self._moved(self.tried(point), lambda now: to_ends(self.variables, now.point))
 
     def tried(self, point: Point) -> Best:
         """What one combination comes to."""
@@ -75,9 +74,50 @@ class Climb:
         result = halted.get(self.slot, values[self.slot])
         return Best(badness(result, self.clause), result, point)
 
+    def _inside(self, top: Best, in_pairs: bool) -> Best:
+        for stride in STRIDES:
+            top = self._moved(top, lambda now, by=stride: self._by(now.point, by, in_pairs))  # type: ignore[misc]
+        return top
+
+    def _moved(self, best: Best, moves: Callable[[Best], Iterable[Point]]) -> Best:
+        """Take every move that makes it worse, until none does."""
+        better = True
+        while better:
+            better = False
+            for change in moves(best):
+                other = self.tried(best.point | change)
+                if other.badness > best.badness:
+                    best, better = other, True
+        return best
+
+    def _by(self, point: Point, stride: float, in_pairs: bool) -> Iterator[Point]:
+        """One entry by a share of its range; two of those that matter most at once, each up or down."""
+        steps = [_strides(variable, point, stride) for variable in self.variables]
+        for one in steps:
+            yield from one
+        if in_pairs:
+            for one, other in combinations(steps[:IN_PAIRS], 2):
+                yield from (first | second for first in one for second in other)
+
     def _mirrored(self, point: Point) -> Point:
         levels = {variable.slot: variable.levels for variable in self.variables}
         return {where: levels[where][2 - levels[where].index(level)] for where, level in point.items()}
+
+
+def to_ends(variables: Iterable[Variable], point: Point) -> Iterator[Point]:
+    """One entry to an end of its range; one that nobody knows also to places between."""
+    for variable in variables:
+        low, _nominal, high = variable.levels
+        inside = [low + (high - low) * part for part in EIGHTHS[1:-1]] if variable.unknown else []
+        for level in (low, high, *inside):
+            if point.get(variable.slot) != level:
+                yield {variable.slot: level}
+
+
+def _strides(variable: Variable, point: Point, stride: float) -> list[Point]:
+    low, nominal, high = variable.levels
+    now, wide = point.get(variable.slot, nominal), (high - low) * stride
+    return [{variable.slot: level} for level in (min(now + wide, high), max(now - wide, low)) if level != now]
 
 
 def _rules(best: Best) -> tuple[Any, ...]:
@@ -94,14 +134,3 @@ def _one_each(tops: Iterable[Best]) -> list[Best]:
         if _rules(top) not in kept or top.badness > kept[_rules(top)].badness:
             kept[_rules(top)] = top
     return list(kept.values())
-
-
-def _moves(variable: Variable, now: float, inside: bool) -> list[float]:
-    """Where an entry may be moved from where it is: to its ends, or inside its range too."""
-    low, _nominal, high = variable.levels
-    wide = high - low
-    if not inside:
-        return [level for level in (low, high) if level != now]
-
-    near = [now + side * wide * step for step in NEARER for side in (1.0, -1.0)]
-    return [low, high, *(low + wide * part for part in EIGHTHS[1:-1]), *(at for at in near if low <= at <= high)]

@@ -163,7 +163,7 @@ def _gear(entry: Entry, given: Any, where: str) -> Any:
         raise InputFault(f"{where}.id: a text is expected")
     made = make(kind, item.strip(), facts)
     for name, words in made.faults.items():
-        if facts.get(name) is not None:
+        if facts.get(name.partition("/")[0]) is not None:
             raise InputFault(f"{where}.{name}: {words}")
 
     return made

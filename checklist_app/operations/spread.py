@@ -5,11 +5,12 @@ worst; and from the worst found, and from its mirror image, one entry at a time 
 Without that climb a lift whose entries work on each other hides up to 15 % of the effect.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any, NamedTuple
 
-from checklist_app.operations.check import Clause, badness
-from checklist_app.operations.climb import Best, Climb, Point, Result
+from checklist_app.operations.check import Clause, Strength, badness
+from checklist_app.operations.climb import Best, Climb, Result
+from checklist_app.operations.corners import Corners
 from checklist_app.operations.graph import Stopped
 from checklist_app.operations.loop import run
 from checklist_app.operations.nest import Nest, ancestors, feeds
@@ -20,11 +21,10 @@ Worst = dict[int, tuple[Result, tuple[str, ...]]]
 
 
 class Trial(NamedTuple):
-    """What a check, and the numbers it is made of, came to with one entry moved, alone."""
+    """What a check came to with one entry moved, alone."""
 
     result: Result
     level: float
-    parts: tuple[float, ...]
 
 
 def worst(plan: Plan, values: list[Any], halted: dict[int, Stopped], checks: Mapping[int, Clause]) -> Worst:
@@ -48,7 +48,7 @@ class Search:
         self.feeds = feeds(plan)
         self.checks = {slot: clause for slot, clause in checks.items() if self.feeds.get(slot)}
         self.alone: dict[int, dict[int, list[Trial]]] = {slot: {} for slot in self.checks}
-        self.args = {step.out: step.args for step in plan.steps if step.out in self.checks}
+        self.corners = Corners(plan, self.feeds, values, halted)
 
     def found(self) -> Worst:
         """Search, check by check; checks whose search is alike share one."""
@@ -78,9 +78,7 @@ class Search:
                 run(steps, values, halted)
                 for slot in self.checks:
                     if self.feeds[slot] >> i & 1:
-                        parts = tuple(_numbers(values[arg] for arg in self.args[slot] if arg not in halted))
-                        trial = Trial(halted.get(slot, values[slot]), level, parts)
-                        self.alone[slot].setdefault(i, []).append(trial)
+                        self.alone[slot].setdefault(i, []).append(Trial(halted.get(slot, values[slot]), level))
 
     def _effect(self, slot: int, i: int) -> tuple[int, float]:
         base = badness(self.halted.get(slot, self.values[slot]), self.checks[slot])
@@ -117,24 +115,9 @@ class Search:
         clear = {where: why for where, why in self.halted.items() if not self.feeds.get(where)}
         variables = [self.variables[i] for i in ranked]
         climb = Climb(steps, self.values, clear, slot, self.checks[slot], variables)
-        return climb.worst(best, self._corners(slot))
-
-    def _corners(self, slot: int) -> Iterator[Point]:
-        """Where each number that the check is made of is greatest and least, as the entries alone tell."""
-        alone = self.alone[slot]
-        count = min((len(trial.parts) for trials in alone.values() for trial in trials), default=0)
-        for part in range(count):
-            for side in (1.0, -1.0):
-                furthest = {i: max(trials, key=lambda trial: side * trial.parts[part]) for i, trials in alone.items()}
-                yield {self.variables[i].slot: trial.level for i, trial in furthest.items()}
-
-
-def _numbers(values: Iterator[Any]) -> Iterator[float]:
-    for value in values:
-        if isinstance(value, float):
-            yield value
-        elif isinstance(value, tuple):
-            yield from (each for each in value if isinstance(each, float))
+        bent = any(len(_levels(trials, self.checks[slot])) > 2 for trials in self.alone[slot].values())
+        corners = self.corners.of(slot) if isinstance(best.result, Strength) else ()
+        return climb.worst(best, corners, bent)
 
 
 def _levels(trials: list[Trial], clause: Clause) -> tuple[float, ...]:
