@@ -36,7 +36,7 @@ def load_cell_strength(gross_load_t: float, load_cell: LoadCell) -> Strength:
     return Strength(gross_load_t, load_cell.wll_t)
 
 
-@check("fitting that gathers both legs", unit="t", source="EN_13889", rule_set=PLATES)
+@check("fitting that gathers both legs", unit="t", source="PLATE", rule_set="rated load; EN 13889, two legs in a bow")
 def hook_fitting_strength(
     gross_load_t: float, included_angle_deg: float, hook_fitting: Shackle | Hook | None
 ) -> Strength:

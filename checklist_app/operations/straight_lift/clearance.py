@@ -2,8 +2,9 @@
 
 from checklist_app.mechanics import headroom
 from checklist_app.mechanics.vectors import Vec
-from checklist_app.operations.gear import Hook, LoadCell, Shackle
-from checklist_app.operations.graph import CannotAssess, at_nominal
+from checklist_app.operations.gear import Eye, Hook, LoadCell, Shackle
+from checklist_app.operations.graph import CannotAssess, at_nominal, when
+from checklist_app.operations.straight_lift.entries import EyesGiven
 
 
 @at_nominal
@@ -58,9 +59,28 @@ def fittings_m(load_cell: LoadCell | None, hook_fitting: Shackle | Hook | None) 
     return total_m
 
 
-def hook_height_m(lift_height_m: float, underside_below_hook_m: float, fittings_m: float) -> float:
+@when("eyes_stand_up_m", eyes_given=(EyesGiven.DISTANCE, EyesGiven.COORDINATES))
+def eyes_as_measured() -> float:
+    """The eyes themselves were measured."""
+    return 0.0
+
+
+@when("eyes_stand_up_m", eyes_given=EyesGiven.PICK_POINTS)
+def eyes_on_pick_points(eye: tuple[Eye | None, ...]) -> float:
+    """A pick point is what the eye stands on: the hook comes higher by the eye; stability takes no credit for it."""
+    highest_m = 0.0
+    for each in eye:
+        if each is not None and each.reach_m > highest_m:
+            highest_m = each.reach_m
+
+    return highest_m
+
+
+def hook_height_m(
+    lift_height_m: float, underside_below_hook_m: float, fittings_m: float, eyes_stand_up_m: float
+) -> float:
     """Hook's saddle over the floor, at the highest moment."""
-    return headroom.hook_height_m(lift_height_m, underside_below_hook_m, fittings_m)
+    return headroom.hook_height_m(lift_height_m, underside_below_hook_m, fittings_m + eyes_stand_up_m)
 
 
 def top_height_m(lift_height_m: float, underside_below_hook_m: float, top_below_hook_m: float) -> float:

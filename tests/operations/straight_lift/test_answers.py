@@ -166,6 +166,7 @@ def test_eyes_come_from_the_pick_points_of_the_load() -> None:
     )
     ev = assess(TABLE, task, with_spread=False)
     assert ev["leg_angle_deg[left]"] == pytest.approx(30.0) and ev.verdict is Verdict.WITHIN
+    assert ev["hook_height_m"] == pytest.approx(0.3 + 1.2 + 0.8660254 + 0.1 + 0.05)
 
 
 @pytest.mark.parametrize("changes, expected", [
