@@ -127,6 +127,7 @@ def is_public(path: str) -> bool:
 def answer(request: Request, world: World) -> Answer:
     """The page for a request, and the entries to keep because of it."""
     from checklist_app.checklists import plain
+    from checklist_app.checklists.running import NotBegun
 
     found = _find(request.path)
     if found is None:
@@ -141,7 +142,10 @@ def answer(request: Request, world: World) -> Answer:
             return plain.sealed(request, record)
         if not world.entries(("task", task)):
             return plain.missing(request, "There is no such task.")
-    return route.page(request, world, **ids)
+    try:
+        return route.page(request, world, **ids)
+    except NotBegun:
+        return plain.missing(request, "The beginning of this task is not here, or a later version of the app made it.")
 
 
 def may_write(person: Person | None) -> bool:

@@ -7,12 +7,36 @@ from checklist_app.checklists.entry import Entry
 from checklist_app.checklists.world import World
 
 SUPERVISOR = "supervisor"
-NEEDS_AUTHORITY = frozenset({"go_on", "signature"})
+HOLDS, SEND_BACK = "holds", "send_back"
+SAID_AT = {"stop": frozenset({"stop", "go_on"}), "closing": frozenset({"closing"}), "begin": frozenset({"begin"})}
+"""What may be said at the prompts by which work stops, ends and begins: an answer like any other takes nothing back."""
 
 
 def counted(entries: Iterable[Entry], world: World) -> tuple[Entry, ...]:
-    """The entries that count: going on by a supervisor, a sign-off that says the same as its statement, all else."""
-    return tuple(entry for entry in entries if entry.type not in NEEDS_AUTHORITY or _has_authority(entry, world))
+    """The entries that count: going on by a supervisor, a sign-off that says the same as its statement, all answers.
+
+    What would take back a stop, a closing or a beginning without being one counts for nothing.
+    """
+    return tuple(entry for entry in _one_beginning(entries) if _belongs_here(entry) and _has_authority(entry, world))
+
+
+def _one_beginning(entries: Iterable[Entry]) -> list[Entry]:
+    """Of several beginnings the one after which the task is named: device and counter are in its id."""
+    said = list(entries)
+    begun = [entry for entry in said if entry.type == "begin"]
+    named = [entry for entry in begun if entry.about[1] == f"t-{entry.device}-{entry.counter}"]
+    false = {entry.digest for entry in begun} - {entry.digest for entry in named or sorted(begun, key=lambda entry: entry.digest)[:1]}
+    return [entry for entry in said if entry.digest not in false]
+
+
+def _belongs_here(entry: Entry) -> bool:
+    """Whether this can be said at this prompt: at a hold a signature, or what was sent back and taken up."""
+    first = entry.path[0]
+    if first == HOLDS:
+        return entry.type in ((SEND_BACK, "withdrawn") if entry.path[-1] == SEND_BACK else ("signature",))
+    if first in SAID_AT:
+        return entry.path == (first,) and entry.type in SAID_AT[first]
+    return entry.type not in ("signature", "go_on", "stop", "closing", "begin", SEND_BACK)
 
 
 def holds_capacity(world: World, person: str, capacity: str, day: str) -> bool:
@@ -67,6 +91,8 @@ def _has_authority(entry: Entry, world: World) -> bool:
     day = entry.at[:10]
     if entry.type == "go_on":
         return holds_capacity(world, entry.author, SUPERVISOR, day)
+    if entry.type != "signature":
+        return True
     signed = statement_of(entry, world)
     return (signed is not None and belongs(entry, signed)
             and holds_capacity(world, entry.author, str(signed["capacity"]), day))

@@ -6,6 +6,7 @@ from checklist_app.checklists.places import Place
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.steps import Way, place_href, screens, stage_href
 from checklist_app.checklists.stops import stops
+from checklist_app.checklists.trials import TRIAL
 
 
 def headline(now: Running) -> str:
@@ -25,6 +26,8 @@ def go_on(now: Running, holds: Iterable[HoldState]) -> Way:
     if stops(now.folded):
         return Way(f"/tasks/{now.id}/stop", "Stopped: see")
     if (held := stands_at(now, holds)) is not None:
+        if TRIAL in held.hold.groups and not now.folded.rows.get(TRIAL):
+            return Way(stage_href(now, TRIAL), "Go on: trial")
         return Way(f"/tasks/{now.id}/holds/{held.hold.name}", f"Hold: {held.hold.words.lower()}")
     if (place := now.resume) is not None:
         return Way(_where(now, place), f"Go on: {place.stage.words.lower()}")
@@ -36,6 +39,8 @@ def left_at(now: Running, holds: Iterable[HoldState]) -> str:
     if stops(now.folded):
         return "Stopped. A supervisor decides."
     if (held := stands_at(now, holds)) is not None:
+        if TRIAL in held.hold.groups and not now.folded.rows.get(TRIAL):
+            return "Released. The trial lift comes next."
         return f"Held at {held.hold.words.lower()}. {_who(held)}"
     place = now.resume
     if place is None:

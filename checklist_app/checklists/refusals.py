@@ -12,6 +12,7 @@ from checklist_app.checklists.naming import check_words, prompt_words, value_wor
 from checklist_app.checklists.places import Place, places
 from checklist_app.checklists.procedure import Hold, PromptKind
 from checklist_app.checklists.running import Running
+from checklist_app.checklists.steps import place_href
 from checklist_app.checklists.stops import stops
 from checklist_app.checklists.verdicts import MAY_BE_SIGNED, bare_name, verdicts
 from checklist_app.checklists.words import day
@@ -85,16 +86,16 @@ def _open(world: World, running: Running, hold: Hold) -> Iterator[Refusal]:
     if TRIAL in hold.groups and not running.folded.rows.get(TRIAL):
         yield Refusal("No trial lift is written down", f"/tasks/{running.id}/trial")
     for place in open_places(running, hold, killers=True):
-        yield Refusal(f"{_place_words(running, place)}: not answered", _href(running, place))
+        yield Refusal(f"{_place_words(running, place)}: not answered", place_href(running, place))
     for place in asked(running, hold):
         if _untouched(running, place):
-            yield Refusal(f"{_place_words(running, place)}: not looked at and felt", f"/tasks/{running.id}/kit/{place.slot}")
+            yield Refusal(f"{_place_words(running, place)}: not looked at and felt", place_href(running, place))
         value = running.folded.values.get(place.path)
         if value is None or not place.prompt.killer:
             continue
         wrong = value["type"] == "tick" and value["text"] != "yes"
         if wrong or (place.prompt.right and value.get("text") != place.prompt.right):
-            yield Refusal(f"{_place_words(running, place)}: {value_words(value, world)}", _href(running, place))
+            yield Refusal(f"{_place_words(running, place)}: {value_words(value, world)}", place_href(running, place))
 
 
 def _gear(running: Running, state: HoldState) -> Iterator[Refusal]:
@@ -144,10 +145,6 @@ def _place_words(running: Running, place: Place) -> str:
     return prompt_words(running.procedure, place.path)
 
 
-def _href(running: Running, place: Place) -> str:
-    return f"/tasks/{running.id}/{place.stage.name}"
-
-
 def _stage_href(running: Running, path: Path) -> str:
     found = next((p for p in places(running.procedure, running.folded) if path in (p.path, p.felt_path)), None)
-    return _href(running, found) if found is not None else f"/tasks/{running.id}"
+    return place_href(running, found) if found is not None else f"/tasks/{running.id}"

@@ -1,6 +1,7 @@
 """A running task: what stands in its entries, read into the operation's terms and evaluated."""
 from collections import OrderedDict
 from collections.abc import Hashable, Mapping
+from contextlib import suppress
 from dataclasses import dataclass
 from functools import cached_property
 
@@ -119,11 +120,30 @@ class Running:
         return place.path in self.items and place.felt_path not in self.folded.values
 
 
+class NotBegun(LookupError):  # noqa: N818  no error: entries of a task whose beginning is not here, or is of a later app
+    """Nobody can say by which procedure the task runs; it is shown to nobody as one that is under way."""
+
+
 def running(world: World, task: str) -> Running:
-    """The task as it stands. It keeps the version of the procedure that it was begun with."""
+    """The task as it stands. It keeps the version of the procedure that it was begun with.
+
+    Raises:
+        NotBegun: If its beginning is not here, or names a procedure that this version of the app does not know.
+    """
     folded = fold(counted(world.entries(("task", task)), world))
     begun = folded.values.get(("begin",), {})
-    procedure = procedures()[begun["procedure"]]
+    procedure = procedures().get(str(begun.get("procedure", "")))
+    if procedure is None:
+        raise NotBegun(task)
     read = answers(world, folded, procedure)
 
     return Running(task, procedure, folded, read, read.day or world.today)
+
+
+def under_way(world: World) -> tuple[Running, ...]:
+    """Every task that is not sealed; one that cannot be read hides none of the others."""
+    found = []
+    for task in world.tasks():
+        with suppress(NotBegun):
+            found.append(running(world, task))
+    return tuple(found)

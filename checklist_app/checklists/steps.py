@@ -73,9 +73,7 @@ def place_href(now: Running, place: Place) -> str:
     """The address at which a question is answered."""
     if place.stage.name == "kit":
         return f"/tasks/{now.id}/kit/{place.slot}"
-    if place.stage.name in ("what", "numbers"):
-        return f"/tasks/{now.id}/{place.stage.name}?step={_key(place)}#{place.name.replace('/', '-')}-prompt"
-    return f"/tasks/{now.id}/{place.stage.name}"
+    return f"/tasks/{now.id}/{place.stage.name}?step={_key(place)}#{place.name.replace('/', '-')}-prompt"
 
 
 def _key(place: Place) -> str:

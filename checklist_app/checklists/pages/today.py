@@ -6,7 +6,7 @@ from checklist_app.checklists.choosing import own_number
 from checklist_app.checklists.frame import frame, whole
 from checklist_app.checklists.holds import HoldState, hold_states
 from checklist_app.checklists.progress import go_on, headline, left_at, stands_at
-from checklist_app.checklists.running import Running, running
+from checklist_app.checklists.running import Running, under_way
 from checklist_app.checklists.stops import stops
 from checklist_app.checklists.world import World
 from checklist_app.operations.task import Key, Measured
@@ -19,8 +19,7 @@ SMALL_NUMBERS = ("No task", "One task", "Two tasks", "Three tasks", "Four tasks"
 @page("/today")
 def today(request: Request, world: World) -> Answer:
     """Every task that is not sealed, the way to begin one, and the other pages."""
-    running_tasks = [running(world, task) for task in world.tasks()]
-    jobs = [_job(now, hold_states(world, now)) for now in running_tasks]
+    jobs = [_job(now, hold_states(world, now)) for now in under_way(world)]
     waiting = len([job for job in jobs if job["state"] == "hold"])
 
     return whole(request, "checklist/today.html", frame(request, "Today", "Today", _who(request), back=""),
