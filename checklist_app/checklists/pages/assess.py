@@ -26,11 +26,12 @@ def assess(request: Request, world: World) -> Answer:
     context: dict[str, Any] = {
         "governing": row(evaluation, governs) if governs is not None else None, "checks": seen(evaluation),
         "picture": picture(evaluation), "asks": tuple(ask for section in found for ask in section.asks),
+        "answered": (),
     }
     status = 422 if read.faults else 200
     shown = frame(request, "Assess a lift", "Assess a lift", "Nothing is kept", "/today" if request.person else "/", "Back")
     if request.fragment:
-        return whole(request, "checklist/_live_answer.html", shown, status, **context)
+        return whole(request, "checklist/_live_answer.html", shown, status, answered=frozenset(), **context)
 
     return whole(request, "checklist/assess.html", shown, status, sections=found, cautions=operation().cautions, **context)
 
