@@ -19,7 +19,7 @@ from checklist_app.operations.gear import GearState, make
 from checklist_app.operations.graph import DontKnow
 from checklist_app.operations.table import Table
 from checklist_app.operations.task import Measured, Task
-from tests.mechanics.test_docstrings import CLAUSES
+from tests.mechanics.clauses import CLAUSES
 from tests.operations.straight_lift.lifts import TABLE, eye, hoist, hook, lift, pick_point, shackle, sling
 
 HUGE = 1e6
