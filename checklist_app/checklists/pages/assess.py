@@ -31,7 +31,7 @@ def assess(request: Request, world: World) -> Answer:
     status = 422 if read.faults else 200
     shown = frame(request, "Assess a lift", "Assess a lift", "Nothing is kept", "/today" if request.person else "/", "Back")
     if request.fragment:
-        return whole(request, "checklist/_live_answer.html", shown, status, answered=frozenset(), **context)
+        return whole(request, "checklist/_live_answer.html", shown, status, **context)
 
     return whole(request, "checklist/assess.html", shown, status, sections=found, cautions=operation().cautions, **context)
 
