@@ -30,7 +30,7 @@ def seal_what_was_left() -> None:
 def sealed(task: str) -> str | None:
     """The record of a closed task. A closing that does not count seals nothing, and some things must come first."""
     store = current.store()
-    if not any(entry.type == CLOSING for entry in store.entries(("task", task))):
+    if not any(entry.type == CLOSING for entry in current.world().entries(("task", task))):
         return None
     try:
         digest = seal(store, task, moment(current.now()))

@@ -52,9 +52,9 @@ class Kept:
 
     def page(self, person: str) -> str:
         ways = {"ways": (Option("plate", "on the plate"),), "may_not_know": True}
-        asks = [Ask(prompt.name, prompt.type, prompt.name, prompt.data(seen(self.folded, prompt.path)), unit=prompt.unit,
-                    step="1", text=self.text(prompt), options=OPTIONS, **(ways if prompt.type == "number" else {}))
-                for prompt in PROMPTS]
+        asks = [Ask(prompt.name, prompt.type, prompt.name, prompt.data(seen(self.folded, prompt.path)),
+                    unit=prompt.unit, step="1", text=self.text(prompt), options=OPTIONS,
+                    **(ways if prompt.type == "number" else {})) for prompt in PROMPTS]
         return environment().from_string(PAGE).render(asks=asks, person=person)
 
     def text(self, prompt: Asked) -> str:
