@@ -14,10 +14,9 @@ from checklist_app.checklists.values import Value, words
 from checklist_app.checklists.world import World
 from checklist_app.operations.catalogue import OPERATIONS
 from checklist_app.operations.fields import Fault, Field, FieldType, read_number
-from checklist_app.operations.graph import Day, Entry
+from checklist_app.operations.graph import Day, DontKnow, Entry, Missing, NotUsed, Waits
 from checklist_app.operations.table import Table
-from checklist_app.operations.task import DontKnow, Key, Measured, NotUsed, Task, row_labels
-
+from checklist_app.operations.task import Key, Measured, Task, row_labels
 
 
 @dataclass(frozen=True)
@@ -52,8 +51,11 @@ def answers(world: World, folded: Folded, procedure: Procedure) -> Answers:
         answer = _read(world, entry, value)
         if isinstance(answer, Fault):
             faults[path] = answer.words
-        else:
-            given[Key(entry.name, labels[path[1]] if len(path) == 3 else None)] = answer
+            answer = _waits(entry, path, labels, "cannot be read")
+        given[_key(entry, path, labels)] = answer
+    for path in folded.disputed:
+        if (entry := _entry_at(table, path)) is not None:
+            given[_key(entry, path, labels)] = _waits(entry, path, labels, "two answers differ")
     sources = {key: fill for key, fill in filled(table, folded, items).items() if key not in given}
     rows = {group: tuple(labels[row] for row in rows) for group, rows in folded.rows.items() if group in table.groups}
     task = Task({**{key: fill.answer for key, fill in sources.items()}, **given}, rows)
@@ -66,6 +68,17 @@ def _entry_at(table: Table, path: Path) -> Entry | None:
     group = path[0] if len(path) == 3 else None
     entry = table.entries.get(path[-1])
     return entry if entry is not None and table.home[entry.name] == group else None
+
+
+def _key(entry: Entry, path: Path, labels: Mapping[str, str]) -> Key:
+    return Key(entry.name, labels[path[1]] if len(path) == 3 else None)
+
+
+def _waits(entry: Entry, path: Path, labels: Mapping[str, str], why: str) -> Waits:
+    """What was answered but cannot be used waits: neither register nor default may stand in for it."""
+    key = _key(entry, path, labels)
+    row = f", {key.row}" if key.row else ""
+    return Waits(Missing(f"{entry.words}{row}: {why}", str(key)))
 
 
 def _read(world: World, entry: Entry, value: Value) -> Any:

@@ -14,7 +14,7 @@ from checklist_app.checklists.running import Running
 from checklist_app.checklists.usual import allowed_words, step_of, usual_values
 from checklist_app.checklists.values import Value, words
 from checklist_app.checklists.world import World
-from checklist_app.operations.graph import Day, Entry
+from checklist_app.operations.graph import Day, Entry, NotUsed
 from checklist_app.operations.task import Key
 
 TYPE_OF = {PromptKind.TICK: "tick", PromptKind.CHOICE: "choice", PromptKind.TEXT: "text", PromptKind.PHOTO: "photo",
@@ -50,7 +50,7 @@ def ask(world: World, now: Running, place: Place, options: tuple[Option, ...] = 
         name=place.name, kind=kind_of(place, entry), words=question(place, entry),
         data=asked(now, place).data(seen(now.folded, place.path)), entry=str(_key(now, place)) if entry else "",
         why=place.prompt.why, unit=unit_of(place, entry), text=text,
-        state=_state(now, place, disputed), shown=_shown(world, value, filled, entry, options),
+        state=_state(now, place, entry, disputed), shown=_shown(world, value, filled, entry, options, place.prompt.none_words),
         fault=now.faults.get(place.path, ""), usual=_usual(entry), allowed=_allowed(place, entry),
         step=step_of(unit_of(place, entry)),
         options=options or _options(place, entry), ways=_ways(entry), how=(value or {}).get("how", ""),
@@ -122,21 +122,29 @@ def _typed(world: World, value: Value) -> str:
     return str(value.get("text", ""))
 
 
-def _state(now: Running, place: Place, disputed: bool) -> State:
+def _state(now: Running, place: Place, entry: Entry | None, disputed: bool) -> State:
     if disputed:
         return State.DISPUTED
     if place.path in now.folded.values:
         return State.OPEN if place.path in now.faults else State.DONE
-    filled = _key(now, place) in now.read.sources
+    filled = _key(now, place) in now.read.sources or _added_up(entry)
     return State.FROM_REGISTER if filled else State.OPEN
 
 
-def _shown(world: World, value: Value | None, filled: Any, entry: Entry | None, options: tuple[Option, ...]) -> str:
+def _shown(world: World, value: Value | None, filled: Any, entry: Entry | None, options: tuple[Option, ...],
+           none_words: str) -> str:
     """The answer in words: of a choice the words that were chosen."""
     if value is None:
-        return f"{filled.text} {entry.unit if entry else ''}".strip() if filled else ""
+        return f"{filled.text} {entry.unit if entry else ''}".strip() if filled else _added_up(entry)
+    if value["type"] == "not_used" and none_words:
+        return none_words
     chosen = next((option.words for option in options if option.value == _typed(world, value)), "")
     return chosen or value_words(value, world)
+
+
+def _added_up(entry: Entry | None) -> str:
+    """What is taken where nobody answers, for an entry that is added up from the gear."""
+    return entry.default.reason if entry is not None and isinstance(entry.default, NotUsed) else ""
 
 
 def _usual(entry: Entry | None) -> tuple[str, ...]:

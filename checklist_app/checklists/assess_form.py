@@ -19,7 +19,7 @@ NO_FIELD_TYPE = "text"
 
 @dataclass(frozen=True)
 class Section:
-    """A part of the form. `folded` ones open when something in them was typed."""
+    """A part of the form. `folded` ones open when something in them is wrong."""
 
     words: str
     why: str
@@ -29,7 +29,12 @@ class Section:
     @property
     def is_open(self) -> bool:
         """Whether it shows its questions at once."""
-        return not self.folded or any(ask.text or ask.given or ask.fault for ask in self.asks)
+        return not self.folded or any(ask.fault for ask in self.asks)
+
+    @property
+    def answered(self) -> int:
+        """How many of its questions are answered."""
+        return len([ask for ask in self.asks if ask.text or ask.given])
 
 
 def sections(typed: Mapping[str, str], faults: Mapping[str, str]) -> tuple[Section, ...]:
@@ -86,7 +91,7 @@ def _gear(slot: TypedSlot, typed: Mapping[str, str], faults: Mapping[str, str]) 
     asks = [_fact(slot, field, typed, faults) for field in slot.fields()]
     if len(slot.kinds) > 1:
         name = f"{slot.name}.kind"
-        asks.insert(0, Ask(name=name, kind="choice", words=slot.words, text=typed.get(name, ""),
+        asks.insert(0, Ask(name=name, kind="choice", words=_called(slot), text=typed.get(name, ""),
                            options=tuple(Option(kind, KINDS[kind].words.capitalize()) for kind in slot.kinds)))
     if slot.none_words:
         name = f"{slot.name}.not_used"
@@ -94,11 +99,16 @@ def _gear(slot: TypedSlot, typed: Mapping[str, str], faults: Mapping[str, str]) 
     return tuple(asks)
 
 
+def _called(slot: TypedSlot) -> str:
+    """Without its side while both legs are answered in one."""
+    return slot.words.removeprefix("Left ").capitalize() if LEFT in slot.path else slot.words
+
+
 def _fact(slot: TypedSlot, field: Field, typed: Mapping[str, str], faults: Mapping[str, str]) -> Ask:
     name = f"{slot.name}.{field.name}"
     usual = USUAL.get(f"{slot.path[-1]}.{field.name}", ())
     return Ask(name=name, kind="number" if field.type is FieldType.NUMBER else NO_FIELD_TYPE,
-               words=f"{slot.words}: {field.words}", unit=field.unit, text=typed.get(name, ""), fault=faults.get(name, ""),
+               words=f"{_called(slot)}: {field.words}", unit=field.unit, text=typed.get(name, ""), fault=faults.get(name, ""),
                usual=usual, allowed=allowed_words(field.usual, field.low, field.high, field.unit), step=step_of(field.unit))
 
 

@@ -32,10 +32,10 @@ def operation() -> Operation:
 
 def assessed(typed: Mapping[str, str], day: str) -> Assessed:
     """Read a form. What the right leg leaves open is as on the left leg, and the page says so."""
-    filled = {**typed, **_right_as_left(typed)}
+    filled = completed(typed)
     answers: dict[Key, Any] = {Key("day"): Day(day)}
     faults: dict[str, str] = {}
-    _add_choice(answers, filled, "eyes_given", "distance", Key("eyes_given"))
+    _add_choice(answers, filled, "eyes_given", filled["eyes_given"], Key("eyes_given"))
     for row, label in LABELS.items():
         _add_choice(answers, filled, "hitch", filled.get(f"leg/{row}/hitch", ""), Key("hitch", label))
     for name, key, entry in numbers():
@@ -49,6 +49,15 @@ def assessed(typed: Mapping[str, str], day: str) -> Assessed:
     shown = {name: words for name, words in faults.items() if name in typed and typed[name].strip()}
 
     return Assessed(Task(answers, {"leg": tuple(LABELS.values())}), shown)
+
+
+def completed(typed: Mapping[str, str]) -> dict[str, str]:
+    """What was typed with what the page says goes without typing: the right leg, and how all lengths are known."""
+    filled = {**typed, **_right_as_left(typed), "eyes_given": "distance"}
+    for name, _, entry in numbers():
+        if filled.get(name, "").strip() and (how := how_of(name, entry, filled)):
+            filled[f"{name}.how"] = how
+    return filled
 
 
 def numbers() -> Iterator[tuple[str, Key, Entry]]:
@@ -82,7 +91,7 @@ def _number(entry: Entry, name: str, typed: Mapping[str, str]) -> Any:
     if isinstance(away, Fault):
         return away
 
-    return Measured(number, how_of(name, entry, typed) or None, away)
+    return Measured(number, typed.get(f"{name}.how") or None, away)
 
 
 def _add_choice(answers: dict[Key, Any], typed: Mapping[str, str], entry: str, text: str, key: Key) -> None:

@@ -6,6 +6,7 @@ from urllib.parse import urlencode
 from checklist_app.checklists import begun, values
 from checklist_app.checklists.answer import Request
 from checklist_app.checklists.asking import asked
+from checklist_app.checklists.assessing import completed
 from checklist_app.checklists.entry import Entry
 from checklist_app.checklists.forms import take
 from checklist_app.checklists.made import Made
@@ -17,6 +18,7 @@ from checklist_app.operations.kinds import KINDS
 
 CARRY = "carry."
 STAGES = ("kit", "numbers")
+COMPANIONS = frozenset({"", "how", "plus_minus", "dont_know", "not_used", "reason"})
 MARKED_HERE = {"marked": "no", "origin": "bought"}
 
 
@@ -38,14 +40,14 @@ def carried(request: Request) -> Carried:
 
 def keep_carried(request: Request, world: World, made: Made, task: str) -> tuple[tuple[Entry, ...], Mapping[str, bytes]]:
     """The entries of what was carried, after those that begin the task."""
-    found = _fields(request)
-    if not found:
+    if not _fields(request):
         return (), {}
+    found = completed(_fields(request))
     _add_gear(made, task, found, world.today)
     begun_world = world.with_entries(made.keep, made.parts)
     now = running(begun_world, task)
     places = [place for stage in STAGES for screen in screens(now, stage) for place in screen.places]
-    form = {name: (text,) for name, text in found.items()}
+    form = {name: (text,) for name, text in found.items() if _is_answer(name)}
     later = replace(request, form=form, counter=request.counter + len(made.keep), salt=f"{request.salt}-carried")
     taken = take(later, tuple(asked(now, place) for place in places), now.folded, begun_world)
 
@@ -57,6 +59,11 @@ def _fields(request: Request) -> dict[str, str]:
         return {name.removeprefix(CARRY): request.one(name) for name in request.form
                 if name.startswith(CARRY) and request.one(name)}
     return {name: text for name, text in request.query.items() if text.strip() and name != "load"}
+
+
+def _is_answer(name: str) -> bool:
+    """Whether a field is an answer by itself; the facts of typed gear are not, they became an item."""
+    return name.partition(".")[2] in COMPANIONS
 
 
 def _add_gear(made: Made, task: str, found: Mapping[str, str], day: str) -> None:

@@ -1,10 +1,13 @@
 """A check as a page shows it: its name, the one large figure, what it is held against, why there is none."""
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from checklist_app.checklists.words import mark, sentence
 from checklist_app.operations import words
 from checklist_app.operations.check import Check, Limit, Strength, Verdict, highest_utilisation, utilisation
 from checklist_app.operations.graph import Waits
+
+
+AT_LEAST = frozenset({"stability", "headroom", "room"})
 
 
 @dataclass(frozen=True)
@@ -26,12 +29,13 @@ def title(check: Check) -> str:
 
 
 def large(check: Check) -> Figure:
-    """Percentage of a strength, margin of a limit at its worst, word of a state."""
+    """Percentage of a strength, margin of a limit, both as entered; what is over shows by how much; word of a state."""
     share = utilisation(check.outcome)
     if share is not None:
         return Figure(words.percent(share, over=check.nominal_verdict is Verdict.OVER), "%")
     if isinstance(check.outcome, Limit):
-        figure, _, unit = words.margin_said(check).replace("°", "\u00a0°").partition("\u00a0")
+        judged = check if check.verdict is Verdict.OVER else replace(check, worst=check.outcome)
+        figure, _, unit = words.margin_said(judged).replace("°", "\u00a0°").partition("\u00a0")
         return Figure(figure, unit)
 
     return Figure("not in order" if check.verdict is Verdict.OVER else "in order")
@@ -40,7 +44,7 @@ def large(check: Check) -> Figure:
 def note(check: Check) -> str:
     """Demand of capacity and, where it differs, how far it may go at worst."""
     further = words.note(check) or _at_worst(check)
-    return f"{words.demand_said(check)}, {further}" if further else words.demand_said(check)
+    return f"{_held_against(check)}, {further}" if further else _held_against(check)
 
 
 def share(check: Check) -> float | None:
@@ -67,6 +71,14 @@ def reason(check: Check) -> str:
 def does_not_apply(check: Check) -> bool:
     """Whether somebody answered that there is nothing to check."""
     return check.verdict is Verdict.NOT_APPLICABLE
+
+
+def _held_against(check: Check) -> str:
+    """Demand of capacity; where a least value is asked, what there is and what is needed."""
+    outcome, unit = check.outcome, check.clause.unit
+    if check.quantity in AT_LEAST and isinstance(outcome, Limit):
+        return f"{words.said(outcome.capacity, unit)} there, {words.said(outcome.demand, unit)} needed"
+    return words.demand_said(check)
 
 
 def _at_worst(check: Check) -> str:

@@ -121,7 +121,7 @@ def _gear(evaluation: Evaluation, check: Check) -> str:
     """The number of the item that is checked, where the check is about one."""
     entry = check.quantity.removesuffix("_strength").removesuffix("_usable")
     answer = evaluation.task.answers.get(key_of(f"{entry}[{check.row}]" if check.row else entry))
-    return str(getattr(answer, "id", ""))
+    return str(getattr(answer, "id", "")) if getattr(answer, "state", None) is not None else ""
 
 
 def _notes(evaluation: Evaluation, check: Check) -> tuple[str, ...]:

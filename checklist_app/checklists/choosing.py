@@ -21,8 +21,11 @@ def build_states(load: Item | None) -> tuple[Option, ...]:
 
 def own_number(item: Item) -> str:
     """The item's number, where it says more than its name does."""
-    plain = [character for character in item.title.casefold() if character.isalnum()]
-    return "" if [character for character in item.id.casefold() if character.isalnum()] == plain else item.id
+    return "" if _plain(item.title).startswith(_plain(item.id)) else item.id
+
+
+def _plain(text: str) -> str:
+    return "".join(character for character in text.casefold() if character.isalnum())
 
 
 def _items(world: World, register: str) -> tuple[Option, ...]:

@@ -2,17 +2,16 @@
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from checklist_app.checklists.assessing import operation
-from checklist_app.checklists.typed_gear import HOOK_SLOTS, LEGS, TypedSlot, leg_slots
+from checklist_app.checklists.assessing import LEFT, operation
+from checklist_app.checklists.typed_gear import HOOK_SLOTS, TypedSlot, leg_slots
 
 
 def example() -> dict[str, str]:
-    """Every answer of the example, by the name of its field."""
+    """Every answer of the example, by the name of its field. Its legs are alike, so one of them is typed."""
     data = operation().example
     typed = dict(_entries("", data["entries"], HOOK_SLOTS))
     typed["rigging_kg"] = f"{_rigging_kg(data):g}"
-    for row, leg in zip(LEGS, data["legs"], strict=True):
-        typed.update(_entries(f"leg/{row}/", leg, leg_slots(row)))
+    typed.update(_entries(f"leg/{LEFT}/", data["legs"][0], leg_slots(LEFT)))
     return typed
 
 

@@ -6,6 +6,7 @@ from typing import Any
 from checklist_app.checklists.answer import Request
 from checklist_app.operations.fields import Field, FieldType, check
 from checklist_app.operations.kinds import Kind
+from checklist_app.operations.obtained import CG_HOW, MASS_HOW
 
 
 @dataclass(frozen=True)
@@ -31,6 +32,7 @@ class Box:
 
 KIND_OF = {FieldType.NUMBER: "number", FieldType.WHOLE: "number", FieldType.CHOICE: "choice", FieldType.DATE: "date",
            FieldType.FLAG: "choice", FieldType.TEXT: "text"}
+WAYS = {"mass_how": MASS_HOW, "cg_how": CG_HOW}
 YES_NO = (("yes", "Yes"), ("no", "No"))
 
 
@@ -52,8 +54,14 @@ def faults_of(kind: Kind, facts: Mapping[str, Any]) -> dict[str, str]:
     return check(kind, facts)
 
 
+def _said(field: Field, choice: str) -> str:
+    """A choice in words: how a figure is known is said in full."""
+    words = next((way.words for way in WAYS.get(field.name, ()) if way.name == choice), choice)
+    return words[:1].upper() + words[1:]
+
+
 def _box(field: Field, name: str, request: Request, faults: Mapping[str, str], first: str | None) -> Box:
-    choices = YES_NO if field.type is FieldType.FLAG else tuple((each, each.capitalize()) for each in field.choices)
+    choices = YES_NO if field.type is FieldType.FLAG else tuple((each, _said(field, each)) for each in field.choices)
     words = field.words[:1].upper() + field.words[1:]
     return Box(name, words, KIND_OF[field.type], field.unit, choices, field.hint, field.required, request.one(name),
                faults.get(name, ""), name == first)

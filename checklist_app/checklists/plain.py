@@ -1,4 +1,6 @@
 """Pages that say in words why there is nothing else to see."""
+from urllib.parse import quote, urlencode
+
 from checklist_app.checklists.answer import Answer, Request
 from checklist_app.checklists.frame import frame, whole
 
@@ -14,7 +16,7 @@ def missing(request: Request, what: str) -> Answer:
 def sign_in(request: Request) -> Answer:
     """Nobody is signed in, and this page needs somebody."""
     return _plain(request, 401, "Sign in first", "This page belongs to a task.",
-                  "Your answers are kept under your name.", (f"/sign-in?next={request.path}", "Sign in"))
+                  "Your answers are kept under your name.", (f"/sign-in?next={quote(_asked(request), safe='')}", "Sign in"))
 
 
 def not_allowed(request: Request) -> Answer:
@@ -34,7 +36,12 @@ def refused(request: Request, what: str, then: str, way: tuple[str, str] = TODAY
     return _plain(request, status, "This cannot be done now", what, then, way)
 
 
+def _asked(request: Request) -> str:
+    """The address with all that was typed into it."""
+    return f"{request.path}?{urlencode(request.query)}" if request.query else request.path
+
+
 def _plain(request: Request, status: int, title: str, what: str, then: str, way: tuple[str, str]) -> Answer:
     page = frame(request, title, back="" if request.person is None else "/today")
-    return whole(request, "checklist/plain.html", page, status, what=what, then=then,
-                 way={"href": way[0], "words": way[1]})
+    template = "checklist/_refused.html" if request.fragment else "checklist/plain.html"
+    return whole(request, template, page, status, what=what, then=then, way={"href": way[0], "words": way[1]})

@@ -4,6 +4,7 @@ from math import floor
 STEPS = {"kg": "10", "m": "0.05", "mm": "5", "°": "0.5", "s": "10", "t": "0.5"}
 DIGITS = {"kg": 0, "m": 2, "mm": 0, "°": 1, "s": 0, "t": 1}
 BUTTONS = 4
+ROUND_KG = (5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000)
 
 
 def step_of(unit: str) -> str:
@@ -17,17 +18,22 @@ def step_of(unit: str) -> str:
 
 
 def usual_values(usual: tuple[float, float], unit: str) -> tuple[str, ...]:
-    """Values to tap, spread over the usual range and rounded to the step.
+    """Values to tap: round masses, else the usual range in equal parts; where it lies on both sides of 0, just 0.
 
     Example:
-        >>> usual_values((0.4, 2.5), "m")
-        ('0.40', '1.10', '1.80', '2.50')
+        >>> usual_values((0.4, 2.5), "m"), usual_values((-2.0, 2.0), "m")
+        (('0.40', '1.10', '1.80', '2.50'), ('0',))
+        >>> usual_values((200.0, 5000.0), "kg")
+        ('500', '1000', '2000', '5000')
     """
     low, high = usual
-    step = float(step_of(unit)) * (10.0 if unit == "kg" and high > 1000 else 1.0)
-    digits = DIGITS.get(unit, 2)
+    if low < 0.0 < high:
+        return ("0",)
+    if unit == "kg":
+        return tuple(str(mass) for mass in ROUND_KG if low <= mass <= high)[-BUTTONS:]
+    step, digits = float(step_of(unit)), DIGITS.get(unit, 2)
     values = [low + (high - low) * number / (BUTTONS - 1) for number in range(BUTTONS)]
-    return tuple(dict.fromkeys(f"{floor(value / step + 0.5) * step:.{digits}f}" for value in values))
+    return tuple(dict.fromkeys(f"{max(1.0, floor(value / step + 0.5)) * step:.{digits}f}" for value in values))
 
 
 def allowed_words(usual: tuple[float, float] | None, low: float | None, high: float | None, unit: str) -> str:

@@ -30,28 +30,35 @@ class Shop:
         self.person = person
         self._counter = 1
         self._salts = count()
-        self.world = _registers(self._request("POST", "/"), MemoryWorld(today=TODAY))
+        made = _registers(self.request("POST", "/"))
+        self.entries, self.parts, self.sealed = list(made.keep), dict(made.parts), dict[str, str]()
         self._counter = 1000
+
+    @property
+    def world(self) -> MemoryWorld:
+        """Everything that was kept."""
+        return MemoryWorld(self.entries, self.parts, today=TODAY, sealed=self.sealed)
 
     def get(self, address: str, **named: Any) -> Answer:
         """A page by its address, query and all."""
         path, _, query = address.partition("?")
         pairs = [pair.partition("=") for pair in query.split("&")] if query else []
-        return answer(self._request("GET", path, query={name: text for name, _, text in pairs}, **named), self.world)
+        return answer(self.request("GET", path, query={name: text for name, _, text in pairs}, **named), self.world)
 
     def post(self, address: str, form: dict[str, str] | None = None, **named: Any) -> Answer:
         """A form sent; its entries are kept."""
         path, _, query = address.partition("?")
         pairs = [pair.partition("=") for pair in query.split("&")] if query else []
         sent = {name: (text,) for name, text in (form or {}).items()}
-        request = self._request("POST", path, form=sent, query={name: text for name, _, text in pairs}, **named)
+        request = self.request("POST", path, form=sent, query={name: text for name, _, text in pairs}, **named)
         given = answer(request, self.world)
         self.keep(given)
         return given
 
     def keep(self, given: Answer) -> None:
         """Put what a page wants kept into the world."""
-        self.world = self.world.with_entries(given.keep, given.parts)
+        self.entries.extend(given.keep)
+        self.parts.update(given.parts)
         self._counter += len(given.keep)
 
     def begin(self, load: str = LOAD, state: str = "complete", place: str = "pump-bay") -> str:
@@ -73,7 +80,7 @@ class Shop:
         self.post(f"/tasks/{task}/numbers?step=heights", NUMBERS)
         self.post(f"/tasks/{task}/what", {"signaller": "M. Halloway"})
 
-    def _request(self, method: str, path: str, **named: Any) -> Request:
+    def request(self, method: str, path: str, **named: Any) -> Request:
         made = Request(method, path, person=self.person, device="s-1", counter=self._counter,
                        at=f"{TODAY}T08:00:00Z", salt=f"salt{next(self._salts)}", form_token="token")
         return replace(made, **named)
@@ -86,7 +93,7 @@ def _legs() -> dict[str, str]:
             for slot, ids in gear.items() for number, leg in enumerate(LEGS)}
 
 
-def _registers(request: Request, world: MemoryWorld) -> MemoryWorld:
+def _registers(request: Request) -> Made:
     made = Made(request)
     for name in ("gear", "machines", "loads", "places"):
         for item in tomllib.loads((DATA / f"{name}.toml").read_text("utf-8"))["item"]:
@@ -94,7 +101,7 @@ def _registers(request: Request, world: MemoryWorld) -> MemoryWorld:
             add_item(made, kind.register, item["id"], kind.schema, _dated(item["facts"]), TODAY)
             if "due" in item:
                 _examined(made, (kind.register, item["id"]), item["due"])
-    return world.with_entries(made.keep, made.parts)
+    return made
 
 
 def _examined(made: Made, about: tuple[str, str], due: int) -> None:

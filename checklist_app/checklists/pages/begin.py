@@ -1,14 +1,11 @@
 """Begin a task: which load in which build state, where, and on which day. A load not yet known is added here."""
 from collections.abc import Mapping
-from dataclasses import replace
-from typing import Any
 
 from checklist_app.checklists import begun
 from checklist_app.checklists.answer import Answer, Request, page
 from checklist_app.checklists.ask import Option
 from checklist_app.checklists.carried import carried, keep_carried
 from checklist_app.checklists.choosing import build_states
-from checklist_app.checklists.fact_form import Box
 from checklist_app.checklists.frame import frame, go_to, whole
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.new_load import facts, load_boxes, load_faults

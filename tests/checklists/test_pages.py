@@ -1,0 +1,133 @@
+"""Every page of a task as a browser gets it: whole, strict, and answering on each address."""
+import re
+
+import pytest
+
+from checklist_app.checklists.answer import addresses
+from tests.checklists.pages_checked import Checked, faults
+from tests.checklists.shop import AUDITOR, TODAY, Shop
+
+RUNNING = ("", "/what", "/kit", "/kit/leg.1-left.sling", "/kit/leg.2-right.carrier", "/kit/leg.1-left.hitch", "/numbers",
+           "/numbers?step=mass", "/numbers?step=eyes", "/numbers?step=heights", "/checks", "/settle")
+ANYWHERE = ("/today", "/begin", "/begin?load=new", "/assess", "/assess?example=yes", "/gear/add", "/gear/add?kinds=eye",
+            "/gear/add?kinds=round_sling.flat_sling", "/gear/R-21/quarantine")
+
+
+@pytest.fixture(scope="module")
+def rigged() -> tuple[Shop, str]:
+    shop = Shop()
+    task = shop.begin()
+    shop.rig(task)
+    return shop, task
+
+
+@pytest.fixture
+def fresh() -> tuple[Shop, str]:
+    shop = Shop()
+    return shop, shop.begin()
+
+
+@pytest.mark.parametrize("address", ANYWHERE)
+def test_a_page_outside_a_task_is_strict_html(rigged: tuple[Shop, str], address: str) -> None:
+    given = rigged[0].get(address)
+
+    assert given.status == 200
+    assert faults(given.html) == []
+
+
+@pytest.mark.parametrize("rest", RUNNING)
+def test_a_page_of_a_rigged_task_is_strict_html(rigged: tuple[Shop, str], rest: str) -> None:
+    shop, task = rigged
+    given = shop.get(f"/tasks/{task}{rest}")
+
+    assert given.status == 200
+    assert faults(given.html) == []
+
+
+@pytest.mark.parametrize("rest", RUNNING)
+def test_a_page_of_a_task_just_begun_is_strict_html(fresh: tuple[Shop, str], rest: str) -> None:
+    shop, task = fresh
+
+    assert faults(shop.get(f"/tasks/{task}{rest}").html) == []
+
+
+def test_stop_is_one_tap_on_every_page_of_a_running_task(rigged: tuple[Shop, str]) -> None:
+    shop, task = rigged
+
+    for rest in RUNNING:
+        assert ("post", f"/tasks/{task}/stop") in Checked(shop.get(f"/tasks/{task}{rest}").html).forms
+
+
+def test_every_form_and_link_of_a_task_leads_to_a_page(rigged: tuple[Shop, str]) -> None:
+    shop, task = rigged
+    patterns = [re.compile(re.sub(r"<\w+>", "[^/]+", address)) for address in addresses()]
+    elsewhere = ("/registers", "/records", "/sign-out", "/theme", "/static/", "/people", "/#")
+
+    for rest in RUNNING:
+        page = Checked(shop.get(f"/tasks/{task}{rest}").html)
+        for href in (*page.links, *(action for _, action in page.forms)):
+            path = href.partition("?")[0].partition("#")[0]
+            known = any(pattern.fullmatch(path) for pattern in patterns)
+            assert known or not path or path.startswith(elsewhere), href
+
+
+def test_the_governing_check_is_in_the_dock_of_every_page_once_something_is_computed(rigged: tuple[Shop, str]) -> None:
+    shop, task = rigged
+
+    for rest in ("", "/what", "/kit", "/numbers", "/checks"):
+        assert "Tilt lengthwise governs" in shop.get(f"/tasks/{task}{rest}").html
+
+
+def test_an_address_without_a_page_is_answered_in_words() -> None:
+    given = Shop().get("/tasks")
+
+    assert given.status == 404
+    assert "There is no page here." in given.html
+
+
+def test_a_task_that_does_not_exist_is_answered_in_words() -> None:
+    given = Shop().get("/tasks/t-none-7/numbers")
+
+    assert given.status == 404
+    assert "There is no such task." in given.html
+
+
+def test_a_check_that_does_not_exist_is_answered_in_words(rigged: tuple[Shop, str]) -> None:
+    shop, task = rigged
+
+    assert shop.get(f"/tasks/{task}/checks/nonsense").status == 404
+    assert shop.get(f"/tasks/{task}/kit/nonsense").status == 404
+
+
+def test_an_auditor_reads_and_does_not_write(rigged: tuple[Shop, str]) -> None:
+    shop, task = rigged
+
+    assert shop.get(f"/tasks/{task}/numbers", person=AUDITOR).status == 200
+    refused = shop.post(f"/tasks/{task}/numbers?step=mass", {"mass_kg": "1"}, person=AUDITOR)
+    assert (refused.status, refused.keep) == (403, ())
+    assert "Start a task" not in shop.get("/today", person=AUDITOR).html
+
+
+def test_a_stranger_assesses_and_sees_no_task(rigged: tuple[Shop, str]) -> None:
+    shop, task = rigged
+
+    assert shop.get(f"/tasks/{task}", person=None).status == 401
+    assert shop.get("/assess", person=None).status == 200
+
+
+def test_a_sealed_task_says_so_and_leads_to_its_record(fresh: tuple[Shop, str]) -> None:
+    shop, task = fresh
+    shop.sealed[task] = "ab" * 32
+
+    given = shop.post(f"/tasks/{task}/numbers?step=mass", {"mass_kg": "1"})
+    assert (given.status, given.keep) == (409, ())
+    assert f"/records/{'ab' * 32}" in given.html
+
+
+def test_today_says_where_each_task_was_left(rigged: tuple[Shop, str]) -> None:
+    shop, _ = rigged
+    shown = shop.get("/today").html
+
+    assert "Wednesday 25 November" in shown
+    assert "You stopped at Stop points, step 1 of 3." in shown
+    assert TODAY == "2026-11-25"
