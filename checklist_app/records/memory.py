@@ -4,7 +4,7 @@ Receipts only grow, so whatever came after the last number seen is all there is 
 """
 
 from collections import OrderedDict
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from threading import Lock
 
 import peewee as p
@@ -83,14 +83,19 @@ class Memory:
         """Fold what changed. An item whose document has not arrived is folded again each time until it has."""
         if not self.stale:
             return
-        named = {part for about in self.stale for entry in self.registers[about] for part in parts_named(entry.value)}
-        here = self.parts.small(named)
+        named = {about: _texts(self.registers[about]) for about in self.stale}
+        here = self.parts.small(set().union(*named.values()))
         items = {register: dict(found) for register, found in self.items.items()}
         waiting = set()
         for about in self.stale:
             entries = self.registers[about]
             items[about[0]][about[1]] = item_of(entries, here, self.day)
-            if any(part not in here for entry in entries for part in parts_named(entry.value)):
+            if not named[about] <= here.keys():
                 waiting.add(about)
         self.items = {register: dict(sorted(found.items())) for register, found in items.items()}
         self.stale = waiting
+
+
+def _texts(entries: Iterable[Entry]) -> set[str]:
+    """Documents and reasons that these entries name; an item is folded without its photographs."""
+    return {part for entry in entries if entry.type != "photo" for part in parts_named(entry.value)}

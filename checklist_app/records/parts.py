@@ -12,6 +12,7 @@ from checklist_app.records.database import Part
 
 LARGEST_INLINE_BYTES = 65_536
 LARGEST_BYTES = 8_388_608
+AT_ONCE = 500
 PICTURES = (b"\xff\xd8\xff", b"\x89PNG\r\n\x1a\n", b"RIFF")
 
 
@@ -65,8 +66,11 @@ class Parts:
 
     def small(self, names: Iterable[str]) -> dict[str, bytes]:
         """Those of these parts that lie in the database."""
-        query = Part.select(Part.digest, Part.data).where(Part.digest.in_(list(names)), Part.data.is_null(False))
-        return {name: bytes(data) for name, data in query.tuples().execute(self.db)}
+        found: dict[str, bytes] = {}
+        for some in p.chunked(names, AT_ONCE):
+            query = Part.select(Part.digest, Part.data).where(Part.digest.in_(some), Part.data.is_null(False))
+            found |= {name: bytes(data) for name, data in query.tuples().execute(self.db)}
+        return found
 
     def here(self, names: Iterable[str]) -> set[str]:
         """Which of these parts have arrived."""

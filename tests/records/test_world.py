@@ -7,6 +7,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from checklist_app.checklists import values
+from checklist_app.checklists.canonical import digest
 from checklist_app.checklists.entry import make
 from checklist_app.checklists.world import MemoryWorld
 from checklist_app.records.store import Store
@@ -47,6 +48,28 @@ def test_a_document_that_arrives_after_its_entry_is_seen_at_once(store):
     for name, data in PARTS.items():
         store.parts.put(name, data)
     assert DatabaseWorld(store, DAY).item("gear", "L-07").facts == {"wll_t": "2"}
+
+
+def test_an_item_with_a_photograph_is_folded_once(store):
+    photo = b"\xff\xd8\xff a label"
+    store.keep(ALL[:1], PARTS, "d-1", AT)
+    store.keep([make(("gear", "L-07"), ("photo",), values.photo(digest(photo)), (), "p-1", "d-1", 50, AT)],
+               {digest(photo): photo}, "d-1", AT)
+    first = DatabaseWorld(store, DAY).item("gear", "L-07")
+    assert DatabaseWorld(store, DAY).item("gear", "L-07") is first
+
+
+def test_a_register_of_a_thousand_items_is_read_at_once(store):
+    entries, parts = [], {}
+    for number in range(1000):
+        name, data = values.document_part("flat_sling/1", {"wll_t": "2", "serial": str(number)}, "1")
+        parts[name] = data
+        entries.append(make(("gear", f"L-{number}"), ("version",), values.version("flat_sling/1", name), (), "p-1",
+                            "s-1", number + 1, AT))
+    for first in range(0, 1000, 100):
+        store.keep(entries[first:first + 100], parts, "s-1", AT)
+    items = DatabaseWorld(store, DAY).items("gear")
+    assert len(items) == 1000 and all(item.facts["wll_t"] == "2" for item in items.values())
 
 
 def test_on_another_day_the_same_item_may_be_overdue(store):
