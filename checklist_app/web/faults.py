@@ -7,7 +7,7 @@ from werkzeug.exceptions import HTTPException
 
 from checklist_app.checklists.frame import frame
 from checklist_app.web import current
-from checklist_app.web.pages import asked, page
+from checklist_app.web.pages import asked, is_fragment, page
 
 WORDS = {
     400: ("This could not be read", "The request was not what a page of this app sends.", "Go back and try again."),
@@ -67,5 +67,7 @@ def told(status: int, own: str) -> Response:
     if status == 401:
         way = ("/sign-in", "Sign in")
 
-    return page("web/fault.html", frame(asked(), title, back=""), status,
+    template = "checklist/_refused.html" if is_fragment() else "checklist/plain.html"
+
+    return page(template, frame(asked(), title, back=""), status,
                 what=own or what, then=then, way={"href": way[0], "words": way[1]})

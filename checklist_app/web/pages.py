@@ -22,6 +22,13 @@ def asked() -> Request:
                    mark=DEMONSTRATION if current_app.config["DEMO"] else "")
 
 
+def is_fragment() -> bool:
+    """Whether a part of a page was asked for; a page fetched by a link is whole, whoever fetched it."""
+    headers = request.headers
+
+    return "HX-Request" in headers and "HX-Boosted" not in headers and "HX-History-Restore-Request" not in headers
+
+
 def frame_of(title: str, back: str = "", **more: Any) -> dict[str, Any]:
     """The frame of a page of this floor."""
     return frame(asked(), title, back=back, **more)

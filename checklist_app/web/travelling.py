@@ -14,7 +14,7 @@ from checklist_app.records.door import powerless
 from checklist_app.web import current
 from checklist_app.web.access import WRITERS, allowed, everybody
 from checklist_app.web.keeping import keep, one_at_a_time, with_counter
-from checklist_app.web.pages import asked
+from checklist_app.web.pages import asked, is_fragment
 from checklist_app.web.photos import photos_of
 from checklist_app.web.sealing import seal_what_closed
 from checklist_app.web.security import TOKEN_FIELD
@@ -57,12 +57,10 @@ def travelled() -> AnyResponse:
 
 
 def asked_here() -> Request:
-    """The request as data. A page fetched by a link is whole, whoever fetched it."""
-    headers = request.headers
-    fragment = "HX-Request" in headers and "HX-Boosted" not in headers and "HX-History-Restore-Request" not in headers
+    """The request as data."""
     form = {name: tuple(texts) for name, texts in request.form.lists() if name not in NOT_KEPT_FORWARD}
 
-    return replace(asked(), query=request.args.to_dict(), form=form, fragment=fragment, files=photos_of(request.files))
+    return replace(asked(), query=request.args.to_dict(), form=form, fragment=is_fragment(), files=photos_of(request.files))
 
 
 def with_pin(told: Request) -> Request:

@@ -113,3 +113,12 @@ def test_a_page_made_before_signing_in_says_so_instead_of_failing(people: People
 def test_a_file_where_none_is_asked_for_does_no_harm(nobody: Visitor) -> None:
     page = nobody.post("/sign-in", {"typed": "Nobody", "pin": PIN, "photo": (BytesIO(b"no picture"), "x.jpg")})
     assert page.status_code == 422
+
+
+def test_a_refusal_inside_a_page_is_a_part_of_it_that_keeps_its_place(people: People, nobody: Visitor) -> None:
+    nobody.get("/sign-in")
+    part = nobody.post("/tasks/t-x/numbers", {"mass_kg": "2350"}, headers={"HX-Request": "true"})
+    assert part.status_code == 401
+    assert "<html" not in part.text
+    assert 'id="live"' in part.text
+    assert "Sign in" in part.text
