@@ -2,6 +2,7 @@
 
 import { asTyped, bytes, canonical } from "./canonical.js";
 import { device, nextCounter, ownEarlier, person, rememberOwn } from "./device.js";
+import { hold, settle } from "./outbox.js";
 import { promptOf, said, same } from "./said.js";
 import { sha256 } from "./sha256.js";
 
@@ -67,9 +68,12 @@ function changes(form) {
 function make({ container, now }, made) {
   const prompt = promptOf(container);
   const replaces = [...new Set([...prompt.replaces, ...ownEarlier(prompt.about, prompt.path)])].sort();
-  const text = entry(prompt, valueOf(now, prompt.unit, made.parts), replaces);
+  const parts = [];
+  const text = entry(prompt, valueOf(now, prompt.unit, parts), replaces);
   const digest = sha256(bytes(text));
+  hold(text, parts);
   made.entries.push(text);
+  made.parts.push(...parts);
   rememberOwn(prompt.about, prompt.path, digest);
   answered.set(container, now);
   container.dataset.prompt = JSON.stringify({ ...prompt, replaces: [digest] });
@@ -97,6 +101,7 @@ document.addEventListener("htmx:afterRequest", ({ detail }) => {
   const made = unsent.get(detail.elt.closest?.("form"));
   if (!made || !(detail.successful || detail.xhr?.status === 422)) return;
   const sent = new Set([...detail.requestConfig.formData.getAll("entry"), ...detail.requestConfig.formData.getAll("part")]);
+  settle(made.entries.filter((text) => sent.has(text)));
   made.entries = made.entries.filter((text) => !sent.has(text));
   made.parts = made.parts.filter((text) => !sent.has(text));
 });

@@ -15,6 +15,7 @@ from checklist_app.checklists.forms import take
 from checklist_app.checklists.prompts import Asked
 from checklist_app.checklists.render import environment
 from checklist_app.checklists.world import MemoryWorld
+from checklist_app.records.door import look_at
 from checklist_app.shipped import shipped
 
 TASK = ("task", "t-1")
@@ -25,6 +26,7 @@ PAGE = """<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Prom
 <script src="/static/vendor/htmx/htmx.min.js" defer></script>
 <script src="/static/js/entry.js" type="module"></script>
 <script src="/static/js/photo.js" type="module"></script></head><body hx-boost="true">
+<p id="sync" data-sync="confirmed"><span>all confirmed</span></p>
 {% from "checklist/_prompt.html" import prompt %}
 <form id="work" method="post" action="/answer" enctype="multipart/form-data">
 <div hx-post="/answer" hx-trigger="change" hx-target="#live" hx-sync="this:queue last">
@@ -83,6 +85,15 @@ def served() -> Iterator[tuple[str, Kept]]:
     app.add_url_rule("/answer", "answer", kept.answer, methods=["POST"])
     app.add_url_rule("/static/<path:name>", "static", lambda name: send_from_directory(shipped("static"), name))
     app.add_url_rule("/device", "device", lambda: jsonify(device="d-1", credential="secret of d-1"))
+
+    @app.put("/entries")
+    def entries() -> tuple[dict, int]:
+        if kept.down or request.headers["Authorization"] != "Bearer secret of d-1":
+            return {}, 403
+        looked = look_at(request.json["entries"])
+        kept.entries += [item.entry for item in looked if item.entry is not None and item.entry not in kept.entries]
+        kept.parts |= {name: data for item in looked for name, data in item.parts.items()}
+        return {"entries": [item.answered(1) for item in looked]}, 200
 
     @app.put("/parts/<name>")
     def part(name: str) -> tuple[str, int]:

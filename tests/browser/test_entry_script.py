@@ -82,6 +82,25 @@ def test_what_the_server_could_not_take_is_sent_again_to_the_byte(kept: Kept, pa
     assert len(kept.forms[-1]["entry"]) == 1, "what was confirmed is not sent for ever"
 
 
+def test_what_was_answered_without_network_waits_on_the_phone_and_goes_later_by_itself(kept: Kept, page: Page) -> None:
+    kept.down = True
+    page.clock.install()
+    page.goto(kept.address)
+    for name, text in (("mass_kg", "2400"), ("landing", "bed 3")):
+        with page.expect_response("**/answer"):
+            page.locator(f'[name="{name}"]').fill(text)
+            page.locator(f'[name="{name}"]').blur()
+    page.goto(kept.address)
+    expect(page.locator("#sync")).to_have_text("2 kept on this phone")
+    page.clock.run_for(25_000)
+    assert kept.entries == []
+    kept.down = False
+    page.clock.run_for(25_000)
+    expect(page.locator("#sync")).to_have_text("all confirmed")
+    assert {entry.path for entry in kept.entries} == {MASS, LANDING} and not kept.folded.disputed
+    assert values.words(kept.parts[kept.folded.values[LANDING]["part"]]) == "bed 3"
+
+
 def test_a_page_that_was_open_before_does_not_disagree_with_its_own_device(kept: Kept, page: Page) -> None:
     other = page.context.new_page()
     other.goto(kept.address)
