@@ -7,12 +7,16 @@ from checklist_app.operations.gear import Hook, PickPoint, Shackle, Sling
 from checklist_app.operations.graph import Known, Range, across, dont_know, each, when
 from checklist_app.operations.straight_lift.entries import EyesGiven
 
+RIGHT_FIRST = ("right", "left")
+
 
 @when("eye_at", eyes_given=EyesGiven.DISTANCE)
 @across("leg")
 def eye_at_by_distance(eyes_apart_m: float, right_eye_higher_m: float, leg: tuple[str, ...]) -> tuple[Vec, ...]:
-    """The left eye is where measuring starts."""
-    return Vec(0.0, 0.0, 0.0), Vec(eyes_apart_m, 0.0, right_eye_higher_m)
+    """The left eye is where measuring starts; rows that say left and right are believed in either order."""
+    left, right = Vec(0.0, 0.0, 0.0), Vec(eyes_apart_m, 0.0, right_eye_higher_m)
+
+    return (right, left) if leg == RIGHT_FIRST else (left, right)
 
 
 @when("eye_at", eyes_given=EyesGiven.COORDINATES)

@@ -38,13 +38,15 @@ class View(NamedTuple):
     hook_along_m: float
     hook_off_m: float
     plumb_m: float
+    facing: float
 
     def seen(self, along_m: float, off_m: float) -> Point:
         """A point of the plane from the hook, as it hangs: to the right, and upwards."""
         to_along, to_off = along_m - self.hook_along_m, off_m - self.hook_off_m
         plumb_along = (self.hook_along_m - self.cg_along_m) / self.plumb_m
         plumb_off = (self.hook_off_m + self.cg_off_m) / self.plumb_m
-        return to_along * plumb_off - to_off * plumb_along, to_along * plumb_along + to_off * plumb_off
+        across = to_along * plumb_off - to_off * plumb_along
+        return self.facing * across, to_along * plumb_along + to_off * plumb_off
 
     def of_load(self, level_m: float, up_m: float) -> Point:
         """A point of the load beside its centre of gravity: level from the left eye, and over it."""
@@ -56,12 +58,12 @@ class View(NamedTuple):
 
 def view(
     span_m: float, level_m: float, rise_m: float, cg_along_m: float, cg_beside_m: float, cg_off_m: float,
-    legs_upright: float, legs_aside: float, hook_along_m: float, hook_off_m: float, plumb_m: float,
+    legs_upright: float, legs_aside: float, hook_along_m: float, hook_off_m: float, plumb_m: float, run_x_m: float,
 ) -> View:
-    """Everything needed to see the lift square to its legs."""
+    """Everything needed to see the lift square to its legs, from the side where lengthwise runs to the right."""
     return View(
         span_m, level_m, rise_m, cg_along_m, cg_beside_m, cg_off_m, legs_upright, legs_aside, hook_along_m,
-        hook_off_m, plumb_m,
+        hook_off_m, plumb_m, -1.0 if run_x_m < 0.0 else 1.0,
     )
 
 
@@ -86,7 +88,7 @@ def picture(
         *_span(eyes, view.span_m),
     ]
     for label, eye, long_m, angle_deg, pull_kn in zip(leg, eyes, leg_m, leg_angle_deg, leg_tension_kn, strict=True):
-        outwards = -1.0 if eye is eyes[0] else 1.0
+        outwards = -1.0 if eye == min(eyes) else 1.0
         parts += _leg(outwards, label, eye, long_m, angle_deg, pull_kn, leg_percent(checks, label))
     parts += _tilts(cg, hung_tilt_along_deg, hung_tilt_across_deg)
 
@@ -154,7 +156,7 @@ def _above(
     if highest_hook_m is not None and hook_height_m is not None and highest_hook_m > hook_height_m:
         left_m = highest_hook_m - hook_height_m
         top = (0.0, saddle + left_m)
-        parts.append(Dimension((0.0, saddle), top, f"{metres(left_m)} left", aside=0.5, about=("headroom",)))
+        parts.append(Dimension((0.0, saddle), top, f"{metres(left_m)} free", aside=0.5, about=("headroom",)))
 
     return parts
 
@@ -163,7 +165,7 @@ def _span(eyes: tuple[Point, Point], span_m: float) -> list[Primitive]:
     about = ("eye_strength", "carrier_strength")
     circles = [Arc(eye, EYE_RADIUS_M, 0.0, 360.0, Role.SOLID, about) for eye in eyes]
 
-    return [*circles, Dimension(*eyes, metres(span_m), aside=-0.12, about=("eyes_apart_m",))]
+    return [*circles, Dimension(*sorted(eyes), metres(span_m), aside=-0.12, about=("eyes_apart_m",))]
 
 
 def _leg(

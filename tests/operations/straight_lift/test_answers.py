@@ -1,5 +1,7 @@
 """What the answers do: don't know, spread, trial, gear added up, heights, class, state of the gear."""
 
+from dataclasses import replace
+
 import pytest
 
 from checklist_app.mechanics.lift_class import LiftClass
@@ -167,6 +169,14 @@ def test_eyes_come_from_the_pick_points_of_the_load() -> None:
     ev = assess(TABLE, task, with_spread=False)
     assert ev["leg_angle_deg[left]"] == pytest.approx(30.0) and ev.verdict is Verdict.WITHIN
     assert ev["hook_height_m"] == pytest.approx(0.3 + 1.2 + 0.8660254 + 0.1 + 0.05)
+
+
+def test_legs_named_right_and_left_are_believed_in_either_order() -> None:
+    there = lift({"leg_length_m": 1.1}, {"leg_length_m": 0.9}, cg_x_m=0.6, right_eye_higher_m=0.1)
+    back = replace(there, rows={"leg": ("right", "left")})
+    ev, turned = assess(TABLE, there, with_spread=False), assess(TABLE, back, with_spread=False)
+    for name in ("leg_tension_kn[left]", "leg_tension_kn[right]", "leg_angle_deg[left]", "hung_tilt_along_deg"):
+        assert ev[name] == pytest.approx(turned[name], rel=1e-12)
 
 
 @pytest.mark.parametrize("changes, expected", [

@@ -1,6 +1,7 @@
 """The drawing is the lift: measured in it, lengths and angles are those of the quantities."""
 
 import math
+from dataclasses import replace
 
 import pytest
 
@@ -102,6 +103,14 @@ def test_heights_nobody_gave_are_left_out_and_the_legs_are_drawn_all_the_same() 
 def test_without_eyes_legs_and_centre_of_gravity_the_drawing_waits(task: Task, words: str) -> None:
     picture = assess(TABLE, task).picture
     assert isinstance(picture, Stopped) and words in str(picture)
+
+
+def test_rows_given_right_first_are_drawn_as_they_are_and_not_from_behind() -> None:
+    there = lift(cg_x_m=0.6)
+    (_, one), (_, other) = drawn(there), drawn(replace(there, rows={"leg": ("right", "left")}))
+    for side in ("left", "right"):
+        assert sling_line(one, side).end == pytest.approx(sling_line(other, side).end, abs=1e-12)
+    assert sling_line(one, "left").end[0] < 0.0 < sling_line(one, "right").end[0]
 
 
 def test_with_spread_the_drawing_stays_at_what_was_entered() -> None:
