@@ -165,7 +165,7 @@ def _span(eyes: tuple[Point, Point], span_m: float) -> list[Primitive]:
     about = ("eye_strength", "carrier_strength")
     circles = [Arc(eye, EYE_RADIUS_M, 0.0, 360.0, Role.SOLID, about) for eye in eyes]
 
-    return [*circles, Dimension(*sorted(eyes), metres(span_m), aside=-0.12, about=("eyes_apart_m",))]
+    return [*circles, Dimension(min(eyes), max(eyes), metres(span_m), aside=-0.12, about=("eyes_apart_m",))]
 
 
 def _leg(
