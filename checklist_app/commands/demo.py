@@ -62,7 +62,10 @@ def _make(folder: Path, now: datetime) -> None:
     fill_items(store, today)
     fill_quarantine(store, today)
     people = table("people")["person"]
-    given = {one["name"]: {"role": one["role"], "pin": _give_pin(accounts, one["id"], now)} for one in people}
+    given: dict[str, dict[str, str]] = {}
+    for one in people:
+        taken = {other["pin"] for other in given.values()}
+        given[one["name"]] = {"role": one["role"], "pin": _give_pin(accounts, one["id"], now, taken)}
     store.close()
     (unfinished / DEMONSTRATION).touch()
     _write_private(unfinished / PINS, json.dumps(given, indent=2))
@@ -71,9 +74,9 @@ def _make(folder: Path, now: datetime) -> None:
     unfinished.rename(folder)
 
 
-def _give_pin(accounts: Accounts, person: str, now: datetime) -> str:
+def _give_pin(accounts: Accounts, person: str, now: datetime, taken: set[str]) -> str:
     pin = "0000"
-    while pin_fault(pin):
+    while pin_fault(pin) or pin in taken:
         pin = "".join(secrets.choice("0123456789") for _ in range(SHORTEST))
     accounts.set_pin(person, pin, accounts.give_code(person, now), now)
 
