@@ -1,6 +1,5 @@
 """The real server in a process of its own: it prints where it answers, serves, and stops cleanly."""
 
-import gc
 import re
 import signal
 import subprocess
@@ -64,7 +63,6 @@ def test_the_server_stops_cleanly(running: Running, way: signal.Signals) -> None
         urllib.request.urlopen(running.url, timeout=2)
 
 
-@pytest.mark.filterwarnings("ignore:unclosed <socket:ResourceWarning")  # the server's library drops it when it cannot bind
 def test_a_port_that_is_taken_is_said_in_words(running: Running, tmp_path: Path) -> None:
     port = running.url.rpartition(":")[2]
     second = subprocess.run(
