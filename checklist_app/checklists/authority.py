@@ -25,8 +25,8 @@ def _one_beginning(entries: Iterable[Entry]) -> list[Entry]:
     said = list(entries)
     begun = [entry for entry in said if entry.type == "begin"]
     named = [entry for entry in begun if entry.about[1] == f"t-{entry.device}-{entry.counter}"]
-    false = {entry.digest for entry in begun} - {entry.digest for entry in named or sorted(begun, key=lambda entry: entry.digest)[:1]}
-    return [entry for entry in said if entry.digest not in false]
+    true = {entry.digest for entry in named} or {min((entry.digest for entry in begun), default="")}
+    return [entry for entry in said if entry.type != "begin" or entry.digest in true]
 
 
 def _belongs_here(entry: Entry) -> bool:

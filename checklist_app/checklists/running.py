@@ -120,8 +120,8 @@ class Running:
         return place.path in self.items and place.felt_path not in self.folded.values
 
 
-class NotBegun(LookupError):  # noqa: N818  no error: entries of a task whose beginning is not here, or is of a later app
-    """Nobody can say by which procedure the task runs; it is shown to nobody as one that is under way."""
+class NotBegun(LookupError):
+    """The beginning of a task is not here, or a later app made it: nobody can say by which procedure it runs."""
 
 
 def running(world: World, task: str) -> Running:

@@ -194,7 +194,7 @@ def test_the_supervisor_signs_on_the_riggers_phone_and_the_entry_is_his() -> Non
 @pytest.mark.parametrize(("form", "pin_of", "words"), [
     ({}, "", "Enter the PIN of the one who signs."),
     ({"signer": SECOND}, SUPERVISOR, "Enter the PIN of the one who signs."),
-    ({"signer": ""}, SUPERVISOR, "Choose who signs."),
+    ({"signer": ""}, SUPERVISOR, "Choose who it is."),
     ({"typed": ""}, SUPERVISOR, "Draw the signature, or type the name."),
     ({"typed": "", "ink": "[[999,1]]"}, SUPERVISOR, "Draw the signature, or type the name."),
 ])

@@ -3,7 +3,6 @@ from collections.abc import Mapping
 from typing import Any
 
 from checklist_app.checklists.answer import Answer, Request, page
-from checklist_app.checklists.banner import banner
 from checklist_app.checklists.closing import CLOSING, Course, closing_entry, fault, possible, value
 from checklist_app.checklists.entry import Entry
 from checklist_app.checklists.fold import seen
@@ -47,7 +46,7 @@ def beside(request: Request, world: World, now: Running, screen: Screen, fault_w
     """The closings below the questions, each with what stands against it."""
     chosen = request.one("closing")
     return {
-        "banner": banner(world, now, STAGE), "below": "checklist/_closings.html", "fault_words": fault_words,
+        "below": "checklist/_closings.html", "fault_words": fault_words,
         "closings": possible(course(world, now)), "chosen": chosen, "words": request.one("words"),
         "next": Way(f"/tasks/{now.id}/close-out#closings", "Keep, then close it"),
     }

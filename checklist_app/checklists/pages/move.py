@@ -29,5 +29,5 @@ def beside(world: World, now: Running, screen: Screen) -> Mapping[str, Any]:
     found = banner(world, now, STAGE)
     way = next_stage(now, STAGE) if screen.key == SET_DOWN else next_way(now, STAGE, screen.key)
     if found is None or not (found.stopped or found.held):
-        return {"banner": found, "next": way}
-    return {"banner": found, "next": way, "before": [], "after": []}
+        return {"next": way}
+    return {"next": way, "before": [], "after": []}

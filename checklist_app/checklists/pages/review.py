@@ -1,5 +1,6 @@
 """A hold point: what is to be signed, whatever must be looked at, and the signature of a named person."""
-from checklist_app.checklists.answer import Answer, Request, page
+from checklist_app.checklists.answer import Answer, Person, Request, page
+from checklist_app.checklists.entry import make
 from checklist_app.checklists.fold import seen
 from checklist_app.checklists.frame import frame, go_to, whole
 from checklist_app.checklists.holds import SEND_BACK, HoldState, heads, hold_states, path
@@ -9,11 +10,14 @@ from checklist_app.checklists.plain import missing
 from checklist_app.checklists.refusals import Refusal, refusals
 from checklist_app.checklists.review_view import head, review, sheet, signers, signing
 from checklist_app.checklists.running import Running, running
+from checklist_app.checklists.signer_form import signer_faults, supervisors
 from checklist_app.checklists.signers import MayNot, may_sign
 from checklist_app.checklists.signing import sign
+from checklist_app.checklists.values import words_part
 from checklist_app.checklists.world import World
 
 CHANGED = "Something changed while you looked. Look again, then sign."
+SUPERVISING = frozenset({"supervisor", "administrator"})
 FIELDS = ("signer", "pin", "typed", "words")
 
 
@@ -32,14 +36,14 @@ def hold_point(request: Request, world: World, task: str, hold: str) -> Answer:
     if act == "sign" and not first and states[at].missing:
         return _sign_page(request, world, now, states[at])
     if act == "send-back":
-        return _send_back_page(request, now, states[at])
+        return _send_back_page(request, world, now, states[at])
     return _review(request, world, now, states[at], first)
 
 
 def _post(request: Request, world: World, now: Running, state: HoldState, first: tuple[Refusal, ...]) -> Answer:
     act = request.one("act")
     if act == "send_back":
-        return _send_back(request, now, state)
+        return _send_back(request, world, now, state)
     if act == "ask_again":
         return _ask_again(request, now, state)
     if first or not state.missing:
@@ -68,26 +72,31 @@ def _sign(request: Request, world: World, now: Running, state: HoldState) -> Ans
 
 def _faults(request: Request) -> dict[str, str]:
     """What is missing from the form, by its field."""
-    faults = {}
-    if not request.one("signer"):
-        faults["signer"] = "Choose who signs."
-    if request.pin_fault:
-        faults["pin"] = request.pin_fault
-    elif request.verified is None or request.verified.person.id != request.one("signer"):
-        faults["pin"] = "Enter the PIN of the one who signs."
+    faults = signer_faults(request, "Enter the PIN of the one who signs.")
     if made(request.one("ink"), request.one("typed"), request.salt) is None:
         faults["typed"] = "Draw the signature, or type the name."
     return faults
 
 
-def _send_back(request: Request, now: Running, state: HoldState) -> Answer:
-    words = request.one("words")
-    if not words:
-        return _send_back_page(request, now, state, "Say in a few words what is to be put right.", 422)
-    added = Made(request)
-    added.say(("task", now.id), path(state.hold, SEND_BACK), {"type": SEND_BACK, "part": added.words(words)},
-              _seen(now, state))
-    return go_to(_here(now, state), keep=tuple(added.keep), parts=added.parts)
+def _send_back(request: Request, world: World, now: Running, state: HoldState) -> Answer:
+    """By a supervisor on his own device, or on the rigger's phone with his PIN."""
+    faults = {} if request.one("words") else {"words": "Say in a few words what is to be put right."}
+    person = request.person if _supervises(request.person) else request.verified.person if request.verified else None
+    if person is None:
+        faults |= signer_faults(request, "Enter the PIN of the one who sends it back.")
+    elif not _supervises(person):
+        faults["signer"] = f"{person.name} is not a supervisor."
+    if faults or person is None:
+        return _send_back_page(request, world, now, state, faults, 422)
+
+    part, data = words_part(request.one("words"), request.salt)
+    said = make(("task", now.id), path(state.hold, SEND_BACK), {"type": SEND_BACK, "part": part}, _seen(now, state),
+                person.id, request.device, request.counter, request.at)
+    return go_to(_here(now, state), keep=(said,), parts={part: data})
+
+
+def _supervises(person: Person | None) -> bool:
+    return person is not None and person.role in SUPERVISING
 
 
 def _ask_again(request: Request, now: Running, state: HoldState) -> Answer:
@@ -116,11 +125,14 @@ def _sign_page(request: Request, world: World, now: Running, state: HoldState,
                  signers=signers(world, now, state), chosen=_chosen(request), **signing(now, state))
 
 
-def _send_back_page(request: Request, now: Running, state: HoldState, fault: str = "", status: int = 200) -> Answer:
+def _send_back_page(request: Request, world: World, now: Running, state: HoldState,
+                    faults: dict[str, str] | None = None, status: int = 200) -> Answer:
     shown = frame(request, f"Send back: {now.title}", state.hold.words, now.title, _here(now, state),
                   "Back to the review")
-    return whole(request, "checklist/send_back.html", shown, status, here=_here(now, state), fault_words=fault,
-                 words=request.one("words"))
+    found = {name: (faults or {}).get(name, "") for name in FIELDS}
+    return whole(request, "checklist/send_back.html", shown, status, here=_here(now, state), faults=found,
+                 words=request.one("words"), by_pin=not _supervises(request.person), signers=supervisors(world),
+                 chosen=request.one("signer"))
 
 
 def _chosen(request: Request) -> str:

@@ -6,6 +6,7 @@ from typing import Any
 from checklist_app.checklists.answer import Answer, Request, page
 from checklist_app.checklists.ask import Ask
 from checklist_app.checklists.asking import asked, asks, focus_first
+from checklist_app.checklists.banner import banner
 from checklist_app.checklists.checks_view import governing, live
 from checklist_app.checklists.choosing import choices
 from checklist_app.checklists.forms import take
@@ -68,7 +69,8 @@ def _show(request: Request, world: World, now: Running, stage: str, screen: Scre
         return whole(request, "checklist/_live_answer.html", shown, status, answered=answered, **context)
 
     before, after = _around(now, stage, screen)
-    context |= {"step": screen, "before": before, "after": after, "here": screen.href, "banner": None, "below": None,
+    context |= {"step": screen, "before": before, "after": after, "here": screen.href,
+                "banner": banner(world, now, stage), "below": None,
                 "next": next_way(now, stage, screen.key)}
     return whole(request, "checklist/step.html", shown, status, **context | dict(beside(world, now, screen)))
 

@@ -12,8 +12,9 @@ from checklist_app.checklists.made import Made
 from checklist_app.checklists.naming import value_words
 from checklist_app.checklists.prompts import Asked
 from checklist_app.checklists.running import Running, running
+from checklist_app.checklists.signer_form import signer_faults, supervisors
 from checklist_app.checklists.stops import NOTE, PHOTO, REASONS, STOP, WHY, go_on_part, stops
-from checklist_app.checklists.words import day, sentence
+from checklist_app.checklists.words import sentence
 from checklist_app.checklists.world import World
 
 LANDED = ("landed",)
@@ -107,7 +108,7 @@ def _go_on_page(request: Request, world: World, now: Running, faults: dict[str, 
     why = [{"words": WORDS[path], "shown": value_words(now.folded.values[path], world)}
            for path in (WHY, NOTE) if path in now.folded.values]
     return whole(request, "checklist/go_on.html", shown, status, task=now.id, why=why, reason=request.one("reason"),
-                 void=_void(now, world), signers=_supervisors(world), chosen=_chosen(request),
+                 void=_void(now, world), signers=supervisors(world), chosen=_chosen(request),
                  reason_fault=found.get("reason", ""), signer_fault=found.get("signer", ""),
                  pin_fault=found.get("pin", ""))
 
@@ -116,25 +117,12 @@ def _faults(request: Request, world: World) -> dict[str, str]:
     faults = {}
     if not request.one("reason"):
         faults["reason"] = "Say in a few words why work may go on."
-    if not request.one("signer"):
-        faults["signer"] = "Choose the supervisor."
-    if request.pin_fault:
-        faults["pin"] = request.pin_fault
-    elif request.verified is None or request.verified.person.id != request.one("signer"):
-        faults["pin"] = "Enter the PIN of the supervisor."
-    elif not valid_on(capacities(world, request.verified.person.id), SUPERVISOR, world.today):
+    faults |= signer_faults(request, "Enter the PIN of the supervisor.")
+    if faults or request.verified is None:
+        return faults
+    if not valid_on(capacities(world, request.verified.person.id), SUPERVISOR, world.today):
         faults["signer"] = f"{request.verified.person.name} is not a supervisor today."
     return faults
-
-
-def _supervisors(world: World) -> list[dict[str, str]]:
-    """Everybody who holds the capacity today; also somebody who rigged may decide to go on, he signs nothing by it."""
-    found = []
-    for name, item in world.items("person").items():
-        until = capacities(world, name).get(SUPERVISOR, "")
-        if until >= world.today:
-            found.append({"id": name, "name": item.title, "note": f"supervisor until {day(until)}"})
-    return found
 
 
 def _void(now: Running, world: World) -> str:

@@ -3,7 +3,6 @@ from collections.abc import Mapping
 from typing import Any
 
 from checklist_app.checklists.answer import Answer, Request, page
-from checklist_app.checklists.banner import banner
 from checklist_app.checklists.pages.step import step
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.steps import Screen, Way, next_way, screens
@@ -21,7 +20,7 @@ def stop_points(request: Request, world: World, task: str) -> Answer:
 def beside(world: World, now: Running, screen: Screen) -> Mapping[str, Any]:
     """After the last screen comes the hold point."""
     last = screens(now, STAGE)[-1].key == screen.key
-    return {"banner": banner(world, now, STAGE), "next": _hold(now) if last else next_way(now, STAGE, screen.key)}
+    return {"next": _hold(now) if last else next_way(now, STAGE, screen.key)}
 
 
 def _hold(now: Running) -> Way:

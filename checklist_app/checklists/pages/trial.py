@@ -39,7 +39,7 @@ def beside(world: World, now: Running, screen: Screen) -> Mapping[str, Any]:
     rows = trials(now)
     hold = next(hold for hold in now.procedure.holds if TRIAL in hold.groups)
     return {
-        "banner": banner(world, now, STAGE), "below": "checklist/_trials.html", "trials": rows,
+        "below": "checklist/_trials.html", "trials": rows,
         "planned": planned(now), "adopt": adopted_mass_kg(now, rows[-1].row),
         "mass": now.folded.values.get(("mass_kg",)),
         "next": Way(f"/tasks/{now.id}/holds/{hold.name}", f"Next: hold, {hold.words.lower()}") if last
