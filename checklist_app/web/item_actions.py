@@ -7,7 +7,7 @@ from werkzeug.wrappers import Response as AnyResponse
 
 from checklist_app.checklists.register import CUSTODIES, Item
 from checklist_app.web import current, registry
-from checklist_app.web.access import KEEPERS, WRITERS, allowed
+from checklist_app.web.access import KEEPERS, WRITERS, allowed, signed_in
 from checklist_app.web.item_form import typed
 from checklist_app.web.item_pages import EXAMINED, item_page
 from checklist_app.web.releasing import why_not_release
@@ -15,6 +15,13 @@ from checklist_app.web.releasing import why_not_release
 NO_DAY = "Give the day as year-month-day, for example 2026-11-25."
 
 blueprint = Blueprint("item_actions", __name__, url_prefix="/registers/<register:register>/<name>")
+
+
+@blueprint.get("/<any(examination, custody, quarantine, release):act>")
+@signed_in
+def back_from(register: str, name: str, act: str) -> AnyResponse:
+    """Whoever reloads a page that had a fault on it comes back to the item."""
+    return redirect(f"/registers/{register}/{name}", 303)
 
 
 @blueprint.post("/examination")

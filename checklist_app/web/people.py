@@ -85,6 +85,13 @@ def save(person: str) -> AnyResponse:
     return redirect("/people", 303)
 
 
+@blueprint.get("/<person>/code")
+@administrators
+def back_from_code(person: str) -> AnyResponse:
+    """A code is shown once: whoever reloads its page comes back to the person."""
+    return redirect(f"/people/{person}", 303)
+
+
 @blueprint.post("/<person>/code")
 @administrators
 def give_code(person: str) -> Response:
@@ -101,7 +108,8 @@ def form_page(found: Account | None, facts: Any, faults: dict[str, str], status:
     sent = request.method == "POST"
     made = frame_of("New person" if found is None else found.name, back="/people", back_words="Back without saving")
     return page("web/people/form.html", made, status or (422 if faults else 200),
-                asks=asks(KINDS["person"], facts, faults), top=on_top(faults), faults=defaultdict(str, faults), roles=ROLES, account=found,
+                asks=asks(KINDS["person"], facts, faults), top=on_top(faults),
+                faults=defaultdict(str, faults), roles=ROLES, account=found,
                 role=request.form.get("role", "") if sent else found.role if found else "",
                 active=request.form.get("active") == "yes" if sent else found is None or found.active,
                 stands=(standing(found.person) if found else "") if stands is None else stands, action=request.path)

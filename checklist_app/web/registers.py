@@ -119,7 +119,8 @@ def form_page(kind: Kind, found: Item | None, facts: Any, faults: dict[str, str]
     title = f"New {kind.words}" if found is None else f"New version of {found.title}"
     back = f"/registers/{kind.register}" + ("" if found is None else f"/{found.id}")
     return page("web/registers/form.html", frame_of(title, back=back, back_words="Back without saving"),
-                status or (422 if faults else 200), asks=asks(kind, facts, faults), top=on_top(faults), faults=defaultdict(str, faults),
+                status or (422 if faults else 200), asks=asks(kind, facts, faults), top=on_top(faults),
+                faults=defaultdict(str, faults),
                 asks_id=found is None and kind.register in TAGGED, id=request.form.get("id", ""),
                 stands=(standing(found) if found else "") if stands is None else stands, action=request.path)
 

@@ -60,7 +60,8 @@ def asked_here() -> Request:
     """The request as data."""
     form = {name: tuple(texts) for name, texts in request.form.lists() if name not in NOT_KEPT_FORWARD}
 
-    return replace(asked(), query=request.args.to_dict(), form=form, fragment=is_fragment(), files=photos_of(request.files))
+    return replace(asked(), query=request.args.to_dict(), form=form, fragment=is_fragment(),
+                   files=photos_of(request.files))
 
 
 def with_pin(told: Request) -> Request:

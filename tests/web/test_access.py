@@ -32,13 +32,14 @@ TABLE = {
     "/people": (ADMIN, NONE),
     "/people/new": (ADMIN, ADMIN),
     "/people/<person>": (ADMIN, ADMIN),
-    "/people/<person>/code": (NONE, ADMIN),
+    "/people/<person>/code": (ADMIN, ADMIN),
     "/sealing": (KEEP, KEEP),
     "/registers": (SIGNED_IN, NONE),
     "/registers/<register:register>": (SIGNED_IN, NONE),
     "/registers/<register:register>/new/<kind>": (KEEP, KEEP),
     "/registers/<register:register>/<name>": (SIGNED_IN, NONE),
     "/registers/<register:register>/<name>/version": (KEEP, KEEP),
+    "/registers/<register:register>/<name>/<any(examination, custody, quarantine, release):act>": (SIGNED_IN, NONE),
     "/registers/<register:register>/<name>/examination": (NONE, KEEP),
     "/registers/<register:register>/<name>/custody": (NONE, KEEP),
     "/registers/<register:register>/<name>/quarantine": (NONE, WRITE),
@@ -47,7 +48,7 @@ TABLE = {
 PUBLIC_PAGES = {"/assess"}
 RECORDS = "/records"
 FILLED = {"register:register": "gear", "path:name": "css/app.css", "kind": "shackle", "name": "L-07", "person": "p-x",
-          "digest": "0" * 64}
+          "digest": "0" * 64, "any(examination, custody, quarantine, release):act": "examination"}
 
 
 def expected(address: str) -> tuple[set[str], set[str]]:
