@@ -3,8 +3,8 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 
 from checklist_app.checklists.ask import Ask, Option
-from checklist_app.checklists.assessing import ALL_CG, ALL_LENGTHS, LEFT, RIGHT, numbers, operation
 from checklist_app.checklists.asking import focus_first
+from checklist_app.checklists.assessing import ALL_CG, ALL_LENGTHS, LEFT, RIGHT, numbers, operation
 from checklist_app.checklists.typed_gear import HOOK_SLOTS, LEGS, TypedSlot, leg_slots
 from checklist_app.checklists.usual import allowed_words, step_of, usual_values
 from checklist_app.operations.fields import Field, FieldType
@@ -108,8 +108,9 @@ def _fact(slot: TypedSlot, field: Field, typed: Mapping[str, str], faults: Mappi
     name = f"{slot.name}.{field.name}"
     usual = USUAL.get(f"{slot.path[-1]}.{field.name}", ())
     return Ask(name=name, kind="number" if field.type is FieldType.NUMBER else NO_FIELD_TYPE,
-               words=f"{_called(slot)}: {field.words}", unit=field.unit, text=typed.get(name, ""), fault=faults.get(name, ""),
-               usual=usual, allowed=allowed_words(field.usual, field.low, field.high, field.unit), step=step_of(field.unit))
+               words=f"{_called(slot)}: {field.words}", unit=field.unit, text=typed.get(name, ""),
+               fault=faults.get(name, ""), usual=usual, step=step_of(field.unit),
+               allowed=allowed_words(field.usual, field.low, field.high, field.unit))
 
 
 def _hitch(row: str, typed: Mapping[str, str]) -> Ask:

@@ -14,6 +14,10 @@ OPERATION = "straight_lift"
 ALL_LENGTHS, ALL_CG = "lengths.how", "cg.how"
 LEFT, RIGHT = LEGS
 LABELS = {LEFT: "left", RIGHT: "right"}
+TASK_NUMBERS = (
+    "mass_kg", "rigging_kg", "eyes_apart_m", "right_eye_higher_m", "cg_x_m", "cg_y_m", "cg_z_m", "bottom_z_m",
+    "top_z_m", "lift_height_m", "highest_hook_m", "room_height_m",
+)
 SAID_HERE = "typed in as not used"
 
 
@@ -63,8 +67,7 @@ def completed(typed: Mapping[str, str]) -> dict[str, str]:
 def numbers() -> Iterator[tuple[str, Key, Entry]]:
     """Every number that is asked: its field, its key, its entry. Eyes are given by their distance here."""
     table = operation().table
-    for name in ("mass_kg", "rigging_kg", "eyes_apart_m", "right_eye_higher_m", "cg_x_m", "cg_y_m", "cg_z_m", "bottom_z_m", "top_z_m",
-                 "lift_height_m", "highest_hook_m", "room_height_m"):
+    for name in TASK_NUMBERS:
         yield name, Key(name), table.entries[name]
     for row, label in LABELS.items():
         yield f"leg/{row}/leg_length_m", Key("leg_length_m", label), table.entries["leg_length_m"]
@@ -87,7 +90,8 @@ def _number(entry: Entry, name: str, typed: Mapping[str, str]) -> Any:
     if isinstance(number, Fault):
         return number
     away_text = typed.get(f"{name}.plus_minus", "").strip()
-    away = read_number(away_text, Field("plus_minus", "how far off", FieldType.NUMBER, entry.unit, 0.0)) if away_text else None
+    spread = Field("plus_minus", "how far off", FieldType.NUMBER, entry.unit, 0.0)
+    away = read_number(away_text, spread) if away_text else None
     if isinstance(away, Fault):
         return away
 
@@ -119,7 +123,6 @@ def _right_as_left(typed: Mapping[str, str]) -> dict[str, str]:
             continue
         slot, dot, fact = name.removeprefix(f"leg/{LEFT}/").partition(".")
         own = f"leg/{RIGHT}/{slot}"
-        answered = [each for each, said in typed.items() if (each == own or each.startswith(f"{own}.")) and said.strip()]
-        if not answered:
+        if not any(each.partition(".")[0] == own and said.strip() for each, said in typed.items()):
             found[f"{own}{dot}{fact}"] = text
     return found

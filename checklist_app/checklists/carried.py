@@ -7,8 +7,7 @@ from checklist_app.checklists import begun, values
 from checklist_app.checklists.answer import Request
 from checklist_app.checklists.asking import asked
 from checklist_app.checklists.assessing import completed
-from checklist_app.checklists.entry import Entry
-from checklist_app.checklists.forms import take
+from checklist_app.checklists.forms import Taken, take
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.running import running
 from checklist_app.checklists.steps import screens
@@ -38,10 +37,10 @@ def carried(request: Request) -> Carried:
     return Carried(tuple(found.items()), said, urlencode(found))
 
 
-def keep_carried(request: Request, world: World, made: Made, task: str) -> tuple[tuple[Entry, ...], Mapping[str, bytes]]:
+def keep_carried(request: Request, world: World, made: Made, task: str) -> Taken:
     """The entries of what was carried, after those that begin the task."""
     if not _fields(request):
-        return (), {}
+        return Taken()
     found = completed(_fields(request))
     _add_gear(made, task, found, world.today)
     begun_world = world.with_entries(made.keep, made.parts)
@@ -49,9 +48,8 @@ def keep_carried(request: Request, world: World, made: Made, task: str) -> tuple
     places = [place for stage in STAGES for screen in screens(now, stage) for place in screen.places]
     form = {name: (text,) for name, text in found.items() if _is_answer(name)}
     later = replace(request, form=form, counter=request.counter + len(made.keep), salt=f"{request.salt}-carried")
-    taken = take(later, tuple(asked(now, place) for place in places), now.folded, begun_world)
 
-    return taken.keep, taken.parts
+    return take(later, tuple(asked(now, place) for place in places), now.folded, begun_world)
 
 
 def _fields(request: Request) -> dict[str, str]:

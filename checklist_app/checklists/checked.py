@@ -6,7 +6,6 @@ from checklist_app.operations import words
 from checklist_app.operations.check import Check, Limit, Strength, Verdict, highest_utilisation, utilisation
 from checklist_app.operations.graph import Waits
 
-
 AT_LEAST = frozenset({"stability", "headroom", "room"})
 
 

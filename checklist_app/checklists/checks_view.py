@@ -106,7 +106,8 @@ def row(evaluation: Evaluation, check: Check, now: Running | None = None, gear: 
         href=f"/tasks/{now.id}/checks/{checked.check_id(check)}" if now else f"#check-{checked.check_id(check)}",
         lines=tuple(line.text for line in working(evaluation, check.name)) if check.computed else (),
         notes=_notes(evaluation, check),
-        source=_source(clause.source, clause.rule_set), missing=_links(checked.missing(check)[:FEW], now), more=max(0, len(checked.missing(check)) - FEW),
+        source=_source(clause.source, clause.rule_set), missing=_links(checked.missing(check)[:FEW], now),
+        more=max(0, len(checked.missing(check)) - FEW),
         reason=checked.reason(check),
     )
 

@@ -52,7 +52,8 @@ def build_state(load: Item, name: str) -> Mapping[str, Any] | None:
     return next((state for state in load.facts.get("build_states", ()) if state.get("state") == name), None)
 
 
-def _numbers(table: Table, facts: Mapping[str, Any], names: Mapping[str, str], title: str) -> Iterable[tuple[Key, Filled]]:
+def _numbers(table: Table, facts: Mapping[str, Any], names: Mapping[str, str],
+             title: str) -> Iterable[tuple[Key, Filled]]:
     """Numbers of a document; a length it gives without saying how counts as measured with a tape."""
     for name, how_name in names.items():
         entry, text = table.entries.get(name), str(facts.get(name, ""))

@@ -15,8 +15,9 @@ def missing(request: Request, what: str) -> Answer:
 
 def sign_in(request: Request) -> Answer:
     """Nobody is signed in, and this page needs somebody."""
+    way = (f"/sign-in?next={quote(_asked(request), safe='')}", "Sign in")
     return _plain(request, 401, "Sign in first", "This page belongs to a task.",
-                  "Your answers are kept under your name.", (f"/sign-in?next={quote(_asked(request), safe='')}", "Sign in"))
+                  "Your answers are kept under your name.", way)
 
 
 def not_allowed(request: Request) -> Answer:
@@ -28,7 +29,8 @@ def not_allowed(request: Request) -> Answer:
 def sealed(request: Request, record: str) -> Answer:
     """The task is closed for good; its record can be read."""
     return _plain(request, 409, "This task is sealed", "Nothing can be entered any more.",
-                  "What comes later is written as a supplement to its record.", (f"/records/{record}", "Open the record"))
+                  "What comes later is written as a supplement to its record.",
+                  (f"/records/{record}", "Open the record"))
 
 
 def refused(request: Request, what: str, then: str, way: tuple[str, str] = TODAY, status: int = 409) -> Answer:

@@ -38,7 +38,8 @@ def slot_of(now: Running, place: Place, question: Ask, number: int, of: int) -> 
     entry = now.table.entries[place.prompt.name]
     kinds = gear_kinds(entry)
 
-    return Slot(Slot.words_of(place, entry), question.why or entry.hint, number, of, question.none_words, bool(kinds), kinds)
+    return Slot(Slot.words_of(place, entry), question.why or entry.hint, number, of, question.none_words, bool(kinds),
+                kinds)
 
 
 def gear_kinds(entry: Entry) -> tuple[str, ...]:

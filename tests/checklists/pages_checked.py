@@ -51,7 +51,8 @@ class Checked(HTMLParser):
             self.faults.append(f"</{tag}> closes something else")
 
     def _judge(self) -> None:
-        self.faults += [f"the id {name} is there twice" for name in {name for name in self.ids if self.ids.count(name) > 1}]
+        twice = {name for name in self.ids if self.ids.count(name) > 1}
+        self.faults += [f"the id {name} is there twice" for name in twice]
         self.faults += [f"the field {name or 'without id'} has no label" for name, inside in self._fields
                         if not inside and name not in self._labelled]
         self.faults += ["a form leads nowhere" for _, action in self.forms if not action.startswith("/")]

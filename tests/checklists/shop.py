@@ -63,7 +63,8 @@ class Shop:
 
     def begin(self, load: str = LOAD, state: str = "complete", place: str = "pump-bay") -> str:
         """A task on the pump, begun by its form; the task's id."""
-        given = self.post("/begin", {"operation": "straight_lift", "lift": f"{load}|{state}", "place": place, "day": TODAY})
+        form = {"operation": "straight_lift", "lift": f"{load}|{state}", "place": place, "day": TODAY}
+        given = self.post("/begin", form)
         assert given.location is not None, given.html
         return given.location.split("/")[2]
 

@@ -7,8 +7,8 @@ from checklist_app.checklists.answer import addresses
 from tests.checklists.pages_checked import Checked, faults
 from tests.checklists.shop import AUDITOR, TODAY, Shop
 
-RUNNING = ("", "/what", "/kit", "/kit/leg.1-left.sling", "/kit/leg.2-right.carrier", "/kit/leg.1-left.hitch", "/numbers",
-           "/numbers?step=mass", "/numbers?step=eyes", "/numbers?step=heights", "/checks", "/settle")
+RUNNING = ("", "/what", "/kit", "/kit/leg.1-left.sling", "/kit/leg.2-right.carrier", "/kit/leg.1-left.hitch",
+           "/numbers", "/numbers?step=mass", "/numbers?step=eyes", "/numbers?step=heights", "/checks", "/settle")
 ANYWHERE = ("/today", "/begin", "/begin?load=new", "/assess", "/assess?example=yes", "/gear/add", "/gear/add?kinds=eye",
             "/gear/add?kinds=round_sling.flat_sling", "/gear/R-21/quarantine")
 

@@ -29,11 +29,13 @@ def assess(request: Request, world: World) -> Answer:
         "answered": (),
     }
     status = 422 if read.faults else 200
-    shown = frame(request, "Assess a lift", "Assess a lift", "Nothing is kept", "/today" if request.person else "/", "Back")
+    back = "/today" if request.person else "/"
+    shown = frame(request, "Assess a lift", "Assess a lift", "Nothing is kept", back, "Back")
     if request.fragment:
         return whole(request, "checklist/_live_answer.html", shown, status, **context)
 
-    return whole(request, "checklist/assess.html", shown, status, sections=found, cautions=operation().cautions, **context)
+    context |= {"sections": found, "cautions": operation().cautions}
+    return whole(request, "checklist/assess.html", shown, status, **context)
 
 
 def _typed(request: Request) -> Mapping[str, str]:

@@ -30,8 +30,8 @@ def begin(request: Request, world: World) -> Answer:
 
     made = Made(request)
     task = _begin(request, world, made)
-    kept, parts = keep_carried(request, world, made, task)
-    return go_to(f"/tasks/{task}/what", keep=(*made.keep, *kept), parts={**made.parts, **parts})
+    more = keep_carried(request, world, made, task)
+    return go_to(f"/tasks/{task}/what", keep=(*made.keep, *more.keep), parts={**made.parts, **more.parts})
 
 
 def _begin(request: Request, world: World, made: Made) -> str:

@@ -7,7 +7,7 @@ from checklist_app.checklists.frame import frame, whole
 from checklist_app.checklists.picture import picture
 from checklist_app.checklists.plain import missing
 from checklist_app.checklists.running import Running, running
-from checklist_app.checklists.steps import stage_href
+from checklist_app.checklists.steps import Way, stage_href
 from checklist_app.checklists.world import World
 
 
@@ -36,4 +36,4 @@ def _show(request: Request, now: Running, first: Row | None) -> Answer:
 
     return whole(request, "checklist/checks.html", shown, task=now.id, first=first, heading=heading,
                  checks=replace(every, rows=rows), governing=deciding, picture=picture(now.evaluation),
-                 next={"href": stage_href(now, now.stage), "words": f"Go on: {now.procedure.stage(now.stage).words.lower()}"})
+                 next=Way(stage_href(now, now.stage), f"Go on: {now.procedure.stage(now.stage).words.lower()}"))

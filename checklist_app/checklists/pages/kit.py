@@ -94,7 +94,8 @@ def _show(request: Request, world: World, now: Running, place: Place, fault: str
         none_said=question.shown if question.state is State.DONE and picked is None else "",
         disputed=question.settle, typed=request.one("tag"), fault_words=fault or now.faults.get(place.path, ""),
         store=[tag(item) for item in store(world, now, place) if picked is None or item.id != picked.id],
-        before=[_line(world, now, each) for each in every[:number]], after=[_line(world, now, each) for each in every[number + 1:]],
+        before=[_line(world, now, each) for each in every[:number]],
+        after=[_line(world, now, each) for each in every[number + 1:]],
         governing=governing(now), next={"href": href, "words": words},
     )
 

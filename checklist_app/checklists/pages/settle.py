@@ -1,4 +1,5 @@
 """Two answers at one prompt, neither made with sight of the other: a person looks and says which one holds."""
+from typing import Any
 from urllib.parse import quote
 
 from checklist_app.checklists.answer import Answer, Request, page
@@ -44,7 +45,7 @@ def address(task: str, path: Path) -> str:
 
 
 def _list(request: Request, now: Running) -> Answer:
-    shown = frame(request, "Answers that differ", "Answers that differ", now.title, f"/tasks/{now.id}", "Back to the task")
+    shown = _frame(request, now, "Answers that differ")
     disputed = [{"href": address(now.id, path), "words": sentence(prompt_words(now.procedure, path)).rstrip(".")}
                 for path in now.folded.disputed]
     summary = "Look, then choose one of each." if disputed else "No answers differ."
@@ -52,11 +53,15 @@ def _list(request: Request, now: Running) -> Answer:
 
 
 def _one(request: Request, world: World, now: Running, path: Path, fault: str = "", status: int = 200) -> Answer:
-    shown = frame(request, "Two answers differ", "Two answers differ", now.title, f"/tasks/{now.id}", "Back to the task")
+    shown = _frame(request, now, "Two answers differ")
     answers = [{"digest": entry.digest, "words": _words(entry, world), "who": _who(entry, world), "at": entry.at}
                for entry in _choices(now, path)]
     return whole(request, "checklist/settle.html", shown, status, task=now.id, where="/".join(path), answers=answers,
                  asked=sentence(prompt_words(now.procedure, path)), fault_words=fault)
+
+
+def _frame(request: Request, now: Running, title: str) -> dict[str, Any]:
+    return frame(request, title, title, now.title, f"/tasks/{now.id}", "Back to the task")
 
 
 def _choices(now: Running, path: Path) -> tuple[Entry, ...]:

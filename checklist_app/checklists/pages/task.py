@@ -21,10 +21,13 @@ def task(request: Request, world: World, task: str) -> Answer:
     disputed = ({"href": f"/tasks/{task}/settle", "words": f"{len(now.folded.disputed)} answers differ: settle them"}
                 if now.folded.disputed else None)
 
-    return whole(request, "checklist/task.html", frame(request, headline(now), now.procedure.words, now.title), task=task,
-                 heading=headline(now), summary=f"{now.procedure.words}, {day(now.day)}", verdict=verdict,
-                 verdict_mark=mark(verdict), stages=_line(now, holds), disputed=disputed, void=void_words(holds),
-                 governing=governing(now), next=go_on(now, holds))
+    shown = frame(request, headline(now), now.procedure.words, now.title)
+    return whole(
+        request, "checklist/task.html", shown, task=task, heading=headline(now),
+        summary=f"{now.procedure.words}, {day(now.day)}", verdict=verdict, verdict_mark=mark(verdict),
+        stages=_line(now, holds), disputed=disputed, void=void_words(holds), governing=governing(now),
+        next=go_on(now, holds),
+    )
 
 
 def _line(now: Running, holds: tuple[HoldState, ...]) -> list[dict[str, Any]]:
@@ -34,7 +37,8 @@ def _line(now: Running, holds: tuple[HoldState, ...]) -> list[dict[str, Any]]:
         told += [_hold(now, state) for state in holds if state.hold.before == stage.name]
         still = [screen.words.lower() for screen in screens(now, stage.name) if not screen.done]
         told.append({"state": "now" if stage.name == now.stage else "" if still else "done", "words": stage.words,
-                     "href": stage_href(now, stage.name), "note": f"Still open: {', '.join(still)}." if still else "Done."})
+                     "href": stage_href(now, stage.name),
+                     "note": f"Still open: {', '.join(still)}." if still else "Done."})
     return told
 
 
