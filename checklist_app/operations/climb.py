@@ -1,6 +1,7 @@
 """From one combination of uncertain entries, one at a time is moved until nothing gets worse."""
 
 from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from functools import partial
 from itertools import combinations
 from typing import Any, NamedTuple
 
@@ -76,7 +77,7 @@ class Climb:
 
     def _inside(self, top: Best, in_pairs: bool) -> Best:
         for stride in STRIDES:
-            top = self._moved(top, lambda now, by=stride: self._by(now.point, by, in_pairs))  # type: ignore[misc]
+            top = self._moved(top, partial(self._by, stride, in_pairs))
         return top
 
     def _moved(self, best: Best, moves: Callable[[Best], Iterable[Point]]) -> Best:
@@ -90,9 +91,9 @@ class Climb:
                     best, better = other, True
         return best
 
-    def _by(self, point: Point, stride: float, in_pairs: bool) -> Iterator[Point]:
+    def _by(self, stride: float, in_pairs: bool, best: Best) -> Iterator[Point]:
         """One entry by a share of its range; two of those that matter most at once, each up or down."""
-        steps = [_strides(variable, point, stride) for variable in self.variables]
+        steps = [_strides(variable, best.point, stride) for variable in self.variables]
         for one in steps:
             yield from one
         if in_pairs:

@@ -1,13 +1,13 @@
 """Where the numbers that a check is made of are greatest and least: there another step of a rating may hold."""
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from typing import Any
 
 from checklist_app.operations.climb import Point, to_ends
 from checklist_app.operations.graph import Stopped
-from checklist_app.operations.loop import run
+from checklist_app.operations.loop import hindering, run
 from checklist_app.operations.nest import ancestors
-from checklist_app.operations.plan import Plan
+from checklist_app.operations.plan import Plan, Step
 
 Part = tuple[int, int | None]
 LEAST = float("-inf")
@@ -20,7 +20,7 @@ class Corners:
         self, plan: Plan, bits: Mapping[int, int], values: list[Any], halted: Mapping[int, Stopped]
     ) -> None:
         self.plan, self.bits, self.values = plan, bits, values
-        self.clear = {slot: why for slot, why in halted.items() if slot not in bits}
+        self.halted = halted
         self.args = {step.out: step.args for step in plan.steps}
         self.known: dict[tuple[Part, float], Point] = {}
 
@@ -44,19 +44,22 @@ class Corners:
 
         steps = [step for step in ancestors(self.plan, [part[0]]) if self.bits.get(step.out)]
         variables = [each for i, each in enumerate(self.plan.variables) if self.bits[part[0]] >> i & 1]
+        clear = hindering(steps, self.halted, self.bits)
         point: Point = {}
-        far, better = self._value(steps, part, side, point), True
+        far, better = self._value(steps, clear, part, side, point), True
         while better:
             better = False
             for change in to_ends(variables, point):
-                now = self._value(steps, part, side, point | change)
+                now = self._value(steps, clear, part, side, point | change)
                 if now > far:
                     far, point, better = now, point | change, True
         self.known[part, side] = point
         return point
 
-    def _value(self, steps: Any, part: Part, side: float, point: Point) -> float:
-        values, halted = self.values.copy(), self.clear.copy()
+    def _value(
+        self, steps: Sequence[Step], clear: Mapping[int, Stopped], part: Part, side: float, point: Point
+    ) -> float:
+        values, halted = self.values.copy(), dict(clear)
         for where, level in point.items():
             values[where] = level
         run(steps, values, halted)

@@ -1,6 +1,6 @@
 """The one loop: it runs whatever can be run, and passes on why the rest has no value."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any
 
 from checklist_app.mechanics.errors import OutOfRangeError
@@ -14,20 +14,31 @@ def run(steps: Sequence[Step], values: list[Any], stopped: dict[int, Stopped]) -
     Any exception but `Stopped` and `OutOfRangeError` is a fault of ours and goes up.
     """
     for step in steps:
-        if stopped and not stopped.keys().isdisjoint(step.waits_for):
+        out, function, take, _args, tolerates, waits_for, _all, _held = step
+        if stopped and not stopped.keys().isdisjoint(waits_for):
             reason = _hindrance(step, stopped)
             if reason is not None:
-                stopped[step.out] = reason
+                stopped[out] = reason
                 continue
-            for slot in step.tolerates:
+            for slot in tolerates:
                 if slot in stopped:
                     values[slot] = None
         try:
-            values[step.out] = step.run(*step.take(values))
+            values[out] = function(*take(values))
         except Stopped as reason:
-            stopped[step.out] = reason
+            stopped[out] = reason
         except OutOfRangeError as refusal:
-            stopped[step.out] = CannotAssess(str(refusal))
+            stopped[out] = CannotAssess(str(refusal))
+
+
+def hindering(steps: Sequence[Step], stopped: Mapping[int, Stopped], varying: Mapping[int, int]) -> dict[int, Stopped]:
+    """Of what has no value and does not vary, only what keeps one of these steps from being run."""
+    return {
+        slot: stopped[slot]
+        for step in steps
+        for slot in step.waits_for
+        if slot in stopped and slot not in varying and not _tolerated(step, slot, stopped[slot])
+    }
 
 
 def _hindrance(step: Step, stopped: dict[int, Stopped]) -> Stopped | None:

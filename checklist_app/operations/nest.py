@@ -6,7 +6,7 @@ from typing import Any
 from checklist_app.operations.check import Clause, Limit, Strength, badness
 from checklist_app.operations.climb import Best, Point, Result
 from checklist_app.operations.graph import Stopped
-from checklist_app.operations.loop import run
+from checklist_app.operations.loop import hindering, run
 from checklist_app.operations.plan import Plan, Step
 
 Tried = list[tuple[int, int, tuple[float, ...]]]
@@ -27,7 +27,7 @@ class Nest:
             self.stages[self._depth(step)].append(step)
         self.lead = dict.fromkeys(checks, float("-inf"))
         self.best: dict[int, Best] = {}
-        self.start = dict(halted)
+        self.nominal, self.start = halted, hindering(steps, halted, bits)
 
     def _depth(self, step: Step) -> int:
         bits = self.feeds.get(step.out, 0)
@@ -37,7 +37,7 @@ class Nest:
         """The worst of each check over all combinations."""
         self._stage(0, self.start)
         for slot, clause in self.checks.items():
-            result = self.start.get(slot, self.values[slot])
+            result = self.nominal.get(slot, self.values[slot])
             self.best[slot] = Best(badness(result, clause), result, self._here())
         self._inside(0, self.start)
         return self.best
@@ -56,7 +56,7 @@ class Nest:
         _, where, levels = self.order[depth]
         for level in levels:
             self.values[where] = level
-            inner = halted.copy()
+            inner = halted.copy() if halted else {}
             self._stage(depth + 1, inner)
             self._inside(depth + 1, inner)
 

@@ -12,7 +12,7 @@ from checklist_app.operations.check import Clause, Strength, badness
 from checklist_app.operations.climb import Best, Climb, Result
 from checklist_app.operations.corners import Corners
 from checklist_app.operations.graph import Stopped
-from checklist_app.operations.loop import run
+from checklist_app.operations.loop import hindering, run
 from checklist_app.operations.nest import Nest, ancestors, feeds
 from checklist_app.operations.plan import Plan
 
@@ -112,7 +112,7 @@ class Search:
 
     def _climbed(self, slot: int, ranked: Sequence[int], best: Best) -> Result:
         steps = [step for step in ancestors(self.plan, [slot]) if self.feeds.get(step.out)]
-        clear = {where: why for where, why in self.halted.items() if not self.feeds.get(where)}
+        clear = hindering(steps, self.halted, self.feeds)
         variables = [self.variables[i] for i in ranked]
         climb = Climb(steps, self.values, clear, slot, self.checks[slot], variables)
         bent = any(len(_levels(trials, self.checks[slot])) > 2 for trials in self.alone[slot].values())

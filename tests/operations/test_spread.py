@@ -76,7 +76,7 @@ def proved(lifts: int, count: int, seed: int) -> None:
 
 
 def test_no_sample_is_worse_than_the_worst_reported() -> None:
-    """Another seed: SPREAD_SEED=…; about one lift in 300 has a check at the edge of a rating's step missed by 1 to 4 %."""
+    """By another seed: SPREAD_SEED=… (one lift in some hundreds has a check at the edge of a rating's step missed)."""
     proved(20, 1000, seed=int(os.environ.get("SPREAD_SEED", "20261125")))
 
 
