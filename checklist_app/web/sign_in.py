@@ -86,6 +86,7 @@ def let_in(account: Account, location: str) -> AnyResponse:
         device, credential = devices.enrol()
         current.accounts().used_on(account.person, device, current.now())
     devices.sign_in(device, account.person)
+    current.sessions().close(request.cookies.get(SESSION, ""))
     secret = current.sessions().open(account.person, device, current.now())
     response = redirect(location, 303)
     remember_device(response, credential)

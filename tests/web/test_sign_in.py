@@ -156,3 +156,14 @@ def test_the_screen_is_kept_as_chosen(nobody: Visitor) -> None:
     assert "data-theme" not in nobody.get("/sign-in").text
     nobody.post("/theme", {"theme": '"><script>'})
     assert "data-theme" not in nobody.get("/sign-in").text
+
+
+def test_signing_in_as_somebody_else_ends_the_sign_in_before(people: People) -> None:
+    people.add("Ines Okoro", "supervisor")
+    visitor = people.visitor("rigger")
+    old = visitor.client.get_cookie("session").value  # type: ignore[union-attr]
+    visitor.get("/sign-in")
+    visitor.post("/sign-in", {"typed": "Ines Okoro", "pin": PIN})
+    assert "Ines Okoro" in visitor.get("/today").text
+    visitor.client.set_cookie("session", old)
+    assert visitor.get("/registers").status_code == 303
