@@ -181,3 +181,25 @@ def test_a_third_leg_cannot_be_assessed_and_crashes_nothing(rigged: tuple[Shop, 
     world = shop.world.with_entries(made.keep, {})
 
     assert running(world, task).evaluation.verdict.words == "cannot be assessed"
+
+
+def test_an_answer_that_changes_the_questions_brings_the_whole_page(begun: tuple[Shop, str]) -> None:
+    shop, task = begun
+    eyes = f"/tasks/{task}/numbers?step=eyes"
+    page = shop.get(eyes).html
+    shown = {name: "{}" for name in re.findall(r'name="([^"]+\.seen)"', page)}
+    assert "eyes_apart_m.seen" not in shown
+    given = shop.post(eyes, {**shown, "eyes_given": "distance"}, fragment=True)
+
+    assert given.headers["HX-Location"] == eyes
+    assert "eyes_apart_m.seen" in shop.get(eyes).html
+
+
+def test_a_line_that_was_filled_by_the_register_shows_the_new_answer(begun: tuple[Shop, str]) -> None:
+    shop, task = begun
+    page = shop.get(MASS.format(task)).html
+    assert 'name="shrunk" value="mass_kg"' in page
+    form = {"mass_kg": "2410", "mass_kg.how": "weighed", "shrunk": "mass_kg"}
+    given = shop.post(MASS.format(task), form, fragment=True)
+
+    assert re.search(r'id="mass_kg-shown" hx-swap-oob="true">Mass of the load: <b>2410 kg, weighed</b>', given.html)

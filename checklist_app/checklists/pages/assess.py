@@ -26,7 +26,7 @@ def assess(request: Request, world: World) -> Answer:
     context: dict[str, Any] = {
         "governing": row(evaluation, governs) if governs is not None else None, "checks": seen(evaluation),
         "picture": picture(evaluation), "asks": tuple(ask for section in found for ask in section.asks),
-        "answered": (),
+        "answered": (), "shrunk": (),
     }
     status = 422 if read.faults else 200
     back = "/today" if request.person else "/"

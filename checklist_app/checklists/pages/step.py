@@ -16,6 +16,8 @@ from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.steps import Screen, chosen, next_way, screens, stage_number
 from checklist_app.checklists.world import World
 
+SEEN = ".seen"
+CHANGES_OTHERS = frozenset({"load", "build_state"})
 Beside = Callable[[World, Running, Screen], Mapping[str, Any]]
 
 
@@ -52,9 +54,18 @@ def step(request: Request, world: World, task: str, stage: str, beside: Beside =
     if request.fragment or taken.faults or unread:
         status = 422 if taken.faults or unread else 200
         answered = frozenset("/".join(entry.path) for entry in taken.keep)
-        return replace(_show(request, after, later, stage, screen, beside, taken.faults, status, answered), **kept)
+        given = _show(request, after, later, stage, screen, beside, taken.faults, status, answered)
+        return replace(given, **kept, headers={**given.headers, **_elsewhere(request, later, screen, answered)})
 
     return go_to(inside(request.one("next") or screen.href), **kept)
+
+
+def _elsewhere(request: Request, now: Running, screen: Screen, answered: frozenset[str]) -> dict[str, str]:
+    """An answer that changes which questions are asked brings the whole page anew."""
+    shown = {name.removesuffix(SEEN) for name in request.form if name.endswith(SEEN)}
+    asked_now = {place.name for place in screen.places if now.is_asked(place)}
+    moved = (shown and asked_now != shown) or CHANGES_OTHERS & answered
+    return {"HX-Location": screen.href} if request.fragment and moved else {}
 
 
 def _show(request: Request, world: World, now: Running, stage: str, screen: Screen, beside: Beside,
@@ -66,7 +77,8 @@ def _show(request: Request, world: World, now: Running, stage: str, screen: Scre
     shown = frame(request, f"{screen.words}, {now.title}", now.procedure.stage(stage).words,
                   f"{stage_number(now, stage)}, {now.title}", f"/tasks/{now.id}", "Back to the task")
     if request.fragment:
-        return whole(request, "checklist/_live_answer.html", shown, status, answered=answered, **context)
+        return whole(request, "checklist/_live_answer.html", shown, status, answered=answered,
+                     shrunk=request.form.get("shrunk", ()), **context)
 
     before, after = _around(now, stage, screen)
     context |= {"step": screen, "before": before, "after": after, "here": screen.href,
