@@ -37,6 +37,7 @@ LOAD_CELL_READING = Setting("spread_load_cell", "spread of a reading on a load c
 INCLINOMETER = Setting("spread_inclinometer_deg", "spread of a tilt read on an inclinometer", 0.2, "°")
 SPIRIT_LEVEL = Setting("spread_spirit_level_deg", "spread of a tilt by spirit level or plumb line", 0.5, "°")
 HOOK_LOAD_OVER_PLAN = Setting("hook_load_over_plan", "highest hook load at the trial, as a share of the plan", 1.05)
+LEG_AGREES_WITHIN = Setting("leg_agrees_within", "a measured leg may differ from its gear by this share", 0.10)
 LEG_ANGLE_CLOSE = Setting("leg_angle_close_deg", "a leg is close to limit this near to its flattest", 5.0, "°")
 STABILITY_CLOSE_BELOW = Setting(
     "stability_close_below_m", "a centre of gravity is close to limit when this little below the eyes", 0.05, "m"

@@ -43,7 +43,7 @@ def _leg(draw: random.Random, length: float, number: int) -> dict[str, Any]:
     rated = draw.choice((1.0, 2.0, 3.0, 5.0))
     return {
         "leg_length_m": Measured(length, "tape"),
-        "sling": sling(rated, round(length, 2), f"R-{number}"),
+        "sling": sling(rated, round(length - 0.06, 2), f"R-{number}"),
         "bottom_fitting": shackle(draw.choice((2.0, 3.25)), 0.06, f"S-{number}"),
         "eye": eye((10.0, 2.5), (45.0, 1.8), (60.0, 1.2), id=f"E-{number}"),
         "carrier": pick_point((30.0, 3.0), (60.0, 2.0)),

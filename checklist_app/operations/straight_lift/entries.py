@@ -91,7 +91,7 @@ LEG = (
     Entry("hitch", "hitch", Hitch),
     Entry(
         "leg_length_m", "leg, bearing to bearing", float, "m", 0.05, 30.0, (0.4, 4.0), LENGTH_HOW, may_be_none=True,
-        default=FROM_REGISTER, hint="From the hook's saddle to the eye. Left open: sling and fittings are added up.",
+        default=FROM_REGISTER, hint="From where the legs meet to the eye. Left open: sling and fittings are added up.",
     ),
     Entry(
         "sling_off_tag", "sling longer than its tag says, as a share of it", float, "", -0.2, 0.2, (-TAG, TAG),

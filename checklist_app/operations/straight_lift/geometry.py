@@ -4,7 +4,8 @@ from checklist_app.mechanics import attitude, stability, suspension
 from checklist_app.mechanics.exact import sqrt
 from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.gear import Hook, PickPoint, Shackle, Sling
-from checklist_app.operations.graph import Known, Range, across, dont_know, each, when
+from checklist_app.operations.graph import CannotAssess, Known, Range, across, at_nominal, dont_know, each, when
+from checklist_app.operations.settings import LEG_AGREES_WITHIN
 from checklist_app.operations.straight_lift.entries import EyesGiven
 
 RIGHT_FIRST = ("right", "left")
@@ -49,10 +50,32 @@ def cg_z_unknown(bottom_z_m: float, top_z_m: float) -> Range:
     return Range(bottom_z_m, (bottom_z_m + top_z_m) / 2.0, top_z_m)
 
 
+@at_nominal
+@each("leg")
+def leg_agrees(
+    leg_length_m: float | None, sling: Sling, top_fitting: Shackle | Hook | None, bottom_fitting: Shackle | Hook | None
+) -> bool:
+    """Whether a measured leg is what its sling and fittings make; true where their lengths are not known."""
+    if leg_length_m is None:
+        return True
+    parts = [sling.facts.get("length_m")]
+    parts += [fitting.facts.get("reach_m") for fitting in (top_fitting, bottom_fitting) if fitting is not None]
+    by_gear_m = 0.0
+    for part in parts:
+        if part is None:
+            return True
+        by_gear_m = by_gear_m + part
+
+    return abs(leg_length_m - by_gear_m) <= LEG_AGREES_WITHIN.value * by_gear_m
+
+
 @when("leg_m", leg_length_m=Known.YES)
 @each("leg")
-def leg_measured(leg_length_m: float) -> float:
+def leg_measured(leg_length_m: float, leg_agrees: bool) -> float:
     """Leg from bearing to bearing, as measured."""
+    if not leg_agrees:
+        raise CannotAssess("the leg as measured is not what its sling and fittings make: measure again, or look again")
+
     return leg_length_m
 
 

@@ -50,7 +50,20 @@ def leg(**changes: Any) -> dict[str, Any]:
         "sling": sling(), "hitch": Hitch.STRAIGHT, "leg_length_m": exactly(1.0), "top_fitting": NONE,
         "bottom_fitting": NONE, "eye": eye(), "carrier": pick_point(),
     }
-    return {name: value for name, value in {**answers, **changes}.items() if value is not None}
+    answers = {name: value for name, value in {**answers, **changes}.items() if value is not None}
+    length = answers.get("leg_length_m")
+    if isinstance(length, float | Measured) and "sling" in answers and answers["sling"].facts.get("length_m") == 1.0:
+        answers["sling"] = fitting(answers["sling"], answers, length if isinstance(length, float) else length.value)
+
+    return answers
+
+
+def fitting(short: Gear, answers: dict[str, Any], leg_m: float) -> Gear:
+    """A sling of the length that makes the leg with its fittings."""
+    fittings = [answers[name] for name in ("top_fitting", "bottom_fitting") if isinstance(answers.get(name), Gear)]
+    length_m = leg_m - sum(each.facts["reach_m"] for each in fittings)
+
+    return make(short.kind, short.id, {**short.facts, "length_m": length_m if length_m > 0.2 else 1.0}, short.state)
 
 
 def lift(

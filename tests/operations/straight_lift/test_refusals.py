@@ -11,7 +11,7 @@ from checklist_app.operations.gear import make
 from checklist_app.operations.graph import DontKnow
 from checklist_app.operations.straight_lift.entries import EyesGiven
 from checklist_app.operations.task import Key, Measured, Task
-from tests.operations.straight_lift.lifts import NONE, TABLE, eye, hook, leg, lift, pick_point, sling, told
+from tests.operations.straight_lift.lifts import NONE, TABLE, eye, hook, leg, lift, pick_point, shackle, sling, told
 
 
 def of(ev: Evaluation, name: str) -> tuple[Verdict, str]:
@@ -130,6 +130,24 @@ def test_two_slings_straight_on_the_hoists_hook_need_no_fitting_up_to_90_degrees
     flat = assess(TABLE, lift(hook_fitting=NONE, eyes_apart_m=1.5, cg_x_m=0.75), with_spread=False)
     assert of(steep, "hook_fitting_strength")[0] is Verdict.NOT_APPLICABLE
     assert of(flat, "hook_fitting_strength")[0] is Verdict.CANNOT
+
+
+@pytest.mark.parametrize("leg_m, verdict", [
+    (1.20, Verdict.WITHIN), (1.31, Verdict.WITHIN), (1.33, Verdict.CANNOT), (1.07, Verdict.CANNOT),
+    (3.0, Verdict.CANNOT),
+])
+def test_a_measured_leg_that_is_not_its_sling_and_fittings_is_asked_back(leg_m: float, verdict: Verdict) -> None:
+    """1.10 m of sling and 0.10 m of shackle; a leg read 1.80 m too long would hide how flat the slings lie."""
+    own = {"sling": sling(length_m=1.1), "bottom_fitting": shackle(2.0, 0.1, "S-2"), "leg_length_m": leg_m}
+    check = assess(TABLE, lift(both=own), with_spread=False).check("sling_strength[left]")
+    assert check.verdict is verdict
+    assert verdict is Verdict.WITHIN or "not what its sling and fittings make" in str(check.stopped)
+
+
+def test_a_measured_leg_stands_by_itself_where_the_length_of_the_sling_is_not_known() -> None:
+    bare = make("round_sling", "R-9", {"wll_t": 2.0, "mass_kg": 1.0})
+    ev = assess(TABLE, lift(both={"sling": bare, "leg_length_m": 1.4}), with_spread=False)
+    assert ev.check("sling_strength[left]").verdict is Verdict.WITHIN
 
 
 def test_legs_further_than_15_degrees_apart_are_judged_leg_by_leg_only() -> None:
