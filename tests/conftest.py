@@ -3,10 +3,16 @@
 import os
 import shutil
 from collections.abc import Generator
+from datetime import UTC, datetime
+from pathlib import Path
 from typing import TypeVar
 
 import pytest
 from hypothesis import settings
+
+from checklist_app.commands.demo import fill
+from checklist_app.demo.data import table
+from checklist_app.demo.lifts import carry_out
 
 Report = TypeVar("Report", pytest.TestReport, pytest.CollectReport)
 BROWSERS = ("chromium", "chromium-browser", "google-chrome")
@@ -24,6 +30,16 @@ def chromium_path() -> str:
         pytest.skip(NO_BROWSER)
 
     return found
+
+
+@pytest.fixture(scope="session")
+def filled_yard(tmp_path_factory: pytest.TempPathFactory) -> Path:
+    """A folder with the whole demonstration, its lifts carried out. It is filled once: copy it before changing it."""
+    folder, now = tmp_path_factory.mktemp("filled") / "yard", datetime.now(UTC)
+    fill(folder, now)
+    carry_out(folder, now, table("lifts")["lift"])
+
+    return folder
 
 
 @pytest.hookimpl(wrapper=True)

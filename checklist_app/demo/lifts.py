@@ -24,20 +24,22 @@ CUT_OFF = "The demonstration was cut off here."
 BEGUN, DONE = "demo-lifts.txt", "done"
 
 
-def carry_out(folder: Path, now: datetime) -> None:
-    """Every lift of `demo_data/lifts.toml` that was not begun yet, on its own day; one that was cut off is given up.
+Script = Mapping[str, Any]
+
+
+def carry_out(folder: Path, now: datetime, scripts: Sequence[Script]) -> None:
+    """Every lift that was not begun yet, on its own day; one that was cut off is given up.
 
     Args:
         folder: Filled with people and registers; holds the PINs, and the list of the tasks that were begun.
         now: The instant the days count from.
+        scripts: As `demo_data/lifts.toml` has them.
     """
     clock = Clock(now)
     app = create_app(folder, CLOCK=clock, ZONE=UTC)
-    kept = pins(folder)
-    people = {one["id"]: Signer(one["name"], kept[one["name"]]["pin"]) for one in table("people")["person"]}
-    begun = Begun(folder / BEGUN)
-    scripts = table("lifts")["lift"]
-    for number, script in enumerate(scripts[max(0, len(begun.tasks) - 1):], max(0, len(begun.tasks) - 1)):
+    people, begun = signers(folder), Begun(folder / BEGUN)
+    for number in range(max(0, len(begun.tasks) - 1), len(scripts)):
+        script = scripts[number]
         clock.at = start(script, scripts[:number], now)
         phone = Phone(app)
         phone.sign_in(people[script["rigger"]].name, people[script["rigger"]].pin)
@@ -46,7 +48,7 @@ def carry_out(folder: Path, now: datetime) -> None:
     app.extensions["store"].close()
 
 
-def start(script: Mapping[str, Any], earlier: Sequence[Mapping[str, Any]], now: datetime) -> datetime:
+def start(script: Script, earlier: Sequence[Script], now: datetime) -> datetime:
     """When a lift begins: in the morning, the second of a day after noon, today's so that it is ready by now."""
     if script["day"] == 0:
         return now - TO_THE_HOLD
@@ -60,6 +62,12 @@ class Signer:
 
     name: str
     pin: str
+
+
+def signers(folder: Path) -> dict[str, Signer]:
+    """Everybody of a filled demonstration, by id."""
+    kept = pins(folder)
+    return {one["id"]: Signer(one["name"], kept[one["name"]]["pin"]) for one in table("people")["person"]}
 
 
 class Begun:
@@ -81,7 +89,7 @@ class Begun:
 class Lift:
     """One task from *begin* to its closing, as its script says."""
 
-    def __init__(self, phone: Phone, clock: Clock, script: Mapping[str, Any], people: Mapping[str, Signer],
+    def __init__(self, phone: Phone, clock: Clock, script: Script, people: Mapping[str, Signer],
                  begun: Begun) -> None:
         self.phone, self.clock, self.script, self.people, self.begun = phone, clock, script, people, begun
         self.procedure: Procedure = newest(OPERATION)
@@ -208,4 +216,4 @@ def gear(name: str | None) -> str | None:
 
 
 if __name__ == "__main__":
-    carry_out(Path(sys.argv[1]), datetime.now(UTC))
+    carry_out(Path(sys.argv[1]), datetime.now(UTC), table("lifts")["lift"])
