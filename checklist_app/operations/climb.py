@@ -12,7 +12,8 @@ from checklist_app.operations.plan import Step, Variable
 
 EIGHTHS = tuple(part / 8.0 for part in range(9))
 STRIDES = (0.25, 0.0625, 0.015625, 0.00390625)
-IN_PAIRS = 8
+IN_PAIRS = 6
+HALVINGS = 10
 Result = Outcome | Stopped
 Point = dict[int, float]
 
@@ -29,8 +30,8 @@ class Climb:
     """The climbs of one check.
 
     A rating that goes down in steps makes several hills: from a corner where another step or another verdict holds, it
-    is climbed anew, and then up to the edge of the step, two entries at a time. Where an entry alone is worst between
-    its ends, or nobody knows it, the climb goes inside the ranges too.
+    is climbed anew; and the edge of the step is looked for, by one entry and by two at a time. Where an entry alone is
+    worst between its ends, or nobody knows it, the climb goes inside the ranges too.
     """
 
     def __init__(
@@ -52,12 +53,14 @@ class Climb:
         """
         tops = [found, *(self.up(begin) for begin in (found.point, self._mirrored(found.point)))]
         seen = {_rules(top) for top in tops}
-        for corner in corners:
-            begin = self.tried(corner)
+        begins = [self.tried(corner) for corner in corners]
+        for begin in begins:
             if _rules(begin) not in seen:
-                tops.append(self.up(corner))
+                tops.append(self.up(begin.point))
                 seen |= {_rules(begin), _rules(tops[-1])}
         several = len(seen) > 1
+        if several:
+            tops += [edge for start in (*begins, *tops) for edge in self._edges(start)]
         if several or bent:
             tops += [self._inside(top, in_pairs=several) for top in _one_each(tops)]
         return max(tops, key=lambda top: top.badness).result
@@ -79,6 +82,24 @@ class Climb:
         for stride in STRIDES:
             top = self._moved(top, partial(self._by, stride, in_pairs))
         return top
+
+    def _edges(self, start: Best) -> Iterator[Best]:
+        """Where, with one entry moved towards an end, other rules begin to hold: just beyond that edge."""
+        for variable in self.variables:
+            for end in variable.levels[::2]:
+                beyond = self.tried(start.point | {variable.slot: end})
+                if _rules(beyond) != _rules(start):
+                    yield self._edge(variable, start, beyond)
+
+    def _edge(self, variable: Variable, start: Best, beyond: Best) -> Best:
+        here, there = start.point.get(variable.slot, variable.levels[1]), beyond.point[variable.slot]
+        for _ in range(HALVINGS):
+            middle = self.tried(start.point | {variable.slot: (here + there) / 2.0})
+            if _rules(middle) == _rules(start):
+                here = (here + there) / 2.0
+            else:
+                beyond, there = middle, (here + there) / 2.0
+        return beyond
 
     def _moved(self, best: Best, moves: Callable[[Best], Iterable[Point]]) -> Best:
         """Take every move that makes it worse, until none does."""
