@@ -9,6 +9,7 @@ from checklist_app.checklists.words import clock, day
 from checklist_app.operations.fields import FieldType
 from checklist_app.operations.kinds import KINDS, Kind
 from checklist_app.web import current
+from checklist_app.web.item_form import headline
 
 
 def told_of(about: Path) -> list[dict[str, str]]:
@@ -65,9 +66,9 @@ def changed(kind: Kind, before: Mapping[str, Any], after: Mapping[str, Any]) -> 
         if old == new:
             continue
         if field.type is FieldType.ROWS:
-            lines.append(f"{field.words} changed.")
+            lines.append(f"{headline(field.words)} changed.")
         else:
-            lines.append(f"{field.words}: {old or 'nothing'} → {new or 'nothing'}.")
+            lines.append(f"{headline(field.words)}: {old or 'nothing'} → {new or 'nothing'}.")
 
     return lines
 

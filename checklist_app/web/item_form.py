@@ -45,6 +45,15 @@ def rows_of(field: Field, form: "MultiDict[str, str]") -> list[dict[str, str]]:
     return rows
 
 
+def empty_rows(field: Field, form: "MultiDict[str, str]") -> int:
+    """How many empty rows to show: one, and one more than before for whoever asked for it."""
+    if form.get(ADD) != field.name:
+        return 1
+    numbers = {name.split("/")[1] for name in form if name.startswith(f"{field.name}/")}
+
+    return len(numbers) - len(rows_of(field, form)) + 1
+
+
 def typed(text: str) -> str:
     return as_typed(text.strip()[:MOST_SIGNS])
 
@@ -54,10 +63,12 @@ def faults_of(kind: Kind, facts: Mapping[str, Any]) -> dict[str, str]:
     return fields.check(kind, facts)
 
 
-def asks(kind: Kind, facts: Mapping[str, Any], faults: Mapping[str, str]) -> list[dict[str, Any]]:
-    """The fields of the form, ready for the template."""
-    return [rows_ask(field, facts.get(field.name, ()), faults) if field.type is FieldType.ROWS
-            else ask(field, field.name, str(facts.get(field.name, "")), faults) for field in kind.fields]
+def asks(kind: Kind, facts: Mapping[str, Any], faults: Mapping[str, str],
+         form: "MultiDict[str, str]") -> list[dict[str, Any]]:
+    """The fields of the form, ready for the template; `form` is what was sent, and tells how many rows to show."""
+    return [rows_ask(field, facts.get(field.name, ()), faults, empty_rows(field, form))
+            if field.type is FieldType.ROWS else ask(field, field.name, str(facts.get(field.name, "")), faults)
+            for field in kind.fields]
 
 
 def ask(field: Field, name: str, text: str, faults: Mapping[str, str]) -> dict[str, Any]:
@@ -72,9 +83,9 @@ def ask(field: Field, name: str, text: str, faults: Mapping[str, str]) -> dict[s
     }
 
 
-def rows_ask(field: Field, rows: Any, faults: Mapping[str, str]) -> dict[str, Any]:
-    """A field with rows: those that are there, and an empty one while there is room."""
-    shown = [*rows, {}][:MOST_ROWS]
+def rows_ask(field: Field, rows: Any, faults: Mapping[str, str], empty: int) -> dict[str, Any]:
+    """A field with rows: those that are there, and empty ones while there is room."""
+    shown = [*rows, *({} for _ in range(empty))][:MOST_ROWS]
     return {
         "kind": "rows", "name": field.name, "id": f"f-{field.name}", "words": headline(field.words), "hint": field.hint,
         "fault": faults.get(field.name, ""),

@@ -108,7 +108,7 @@ def form_page(found: Account | None, facts: Any, faults: dict[str, str], status:
     sent = request.method == "POST"
     made = frame_of("New person" if found is None else found.name, back="/people", back_words="Back without saving")
     return page("web/people/form.html", made, status or (422 if faults else 200),
-                asks=asks(KINDS["person"], facts, faults), top=on_top(faults),
+                asks=asks(KINDS["person"], facts, faults, request.form), top=on_top(faults),
                 faults=defaultdict(str, faults), roles=ROLES, account=found,
                 role=request.form.get("role", "") if sent else found.role if found else "",
                 active=request.form.get("active") == "yes" if sent else found is None or found.active,

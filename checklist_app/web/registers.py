@@ -107,7 +107,8 @@ def save_version(register: str, name: str) -> AnyResponse:
         return form_page(kind, found, facts, faults, stands=form.get("stands", ""))
     if form.get("stands", "") != standing(found):
         return form_page(kind, found, facts, {"": CHANGED}, status=409)
-    registry.save_version(kind, name, settled(kind, facts), standing(found).split())
+    if found.disputed or settled(kind, facts) != found.facts:
+        registry.save_version(kind, name, settled(kind, facts), standing(found).split())
 
     return redirect(f"/registers/{register}/{name}", 303)
 
@@ -119,7 +120,7 @@ def form_page(kind: Kind, found: Item | None, facts: Any, faults: dict[str, str]
     title = f"New {kind.words}" if found is None else f"New version of {found.title}"
     back = f"/registers/{kind.register}" + ("" if found is None else f"/{found.id}")
     return page("web/registers/form.html", frame_of(title, back=back, back_words="Back without saving"),
-                status or (422 if faults else 200), asks=asks(kind, facts, faults), top=on_top(faults),
+                status or (422 if faults else 200), asks=asks(kind, facts, faults, request.form), top=on_top(faults),
                 faults=defaultdict(str, faults),
                 asks_id=found is None and kind.register in TAGGED, id=request.form.get("id", ""),
                 stands=(standing(found) if found else "") if stands is None else stands, action=request.path)

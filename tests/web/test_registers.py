@@ -98,8 +98,9 @@ def test_a_tag_number_is_given_once_however_it_is_written(shackle: Visitor) -> N
 
 
 def test_a_load_has_build_states_as_rows_that_work_without_script(app, supervisor: Visitor) -> None:
-    more = supervisor.post("/registers/load/new/load", LOAD | {"add_row": "build_states"})
-    assert 'name="build_states/1/state"' in more.text
+    more = supervisor.post("/registers/load/new/load", LOAD | {"build_states/1/state": "", "add_row": "build_states"})
+    assert 'name="build_states/2/state"' in more.text
+    assert 'name="build_states/3/state"' not in more.text
     assert 'value="2350"' in more.text
     rows = LOAD | BARE | {
                    "pick_points/0/point": "left", "pick_points/0/x_m": "-0,45", "pick_points/0/y_m": "0",
@@ -255,3 +256,10 @@ def test_an_item_that_is_not_there_is_not_found(supervisor: Visitor) -> None:
     assert supervisor.get("/registers/gear/S-99").status_code == 404
     assert supervisor.post("/registers/gear/S-99/quarantine", {"quarantine_why": "bent"}).status_code == 404
     assert supervisor.post("/registers/load/S-99/quarantine", {"quarantine_why": "bent"}).status_code == 404
+
+
+def test_saving_what_is_there_already_makes_no_version(app, shackle: Visitor) -> None:
+    address = "/registers/gear/S-31/version"
+    before = app.extensions["store"].cursor()["number"]
+    assert shackle.post(address, SHACKLE | {"stands": stands(shackle, address)}).status_code == 303
+    assert app.extensions["store"].cursor()["number"] == before
