@@ -12,6 +12,8 @@ from checklist_app.records.moments import moment
 
 HOURS_UNUSED = 12
 SEEN_EVERY_MINUTES = 10
+SWEPT_DAYS = 400
+"""One that has run out is refused at once; its row is only swept much later, as clocks of two processes may differ."""
 
 
 class Sessions:
@@ -21,11 +23,11 @@ class Sessions:
         self.db = database
 
     def open(self, person: str, device: str, now: datetime) -> str:
-        """The secret of a new sign-in; what has run out is swept away."""
+        """The secret of a new sign-in; what ran out long ago is swept away."""
         secret = secrets.token_urlsafe(32)
         at = moment(now)
         with sqlite.writing(self.db):
-            Session.delete().where(Session.seen_at < _oldest(now)).execute(self.db)
+            Session.delete().where(Session.seen_at < moment(now - timedelta(days=SWEPT_DAYS))).execute(self.db)
             Session.insert(digest=_digest(secret), person=person, device=device, started_at=at, seen_at=at).execute(self.db)
 
         return secret

@@ -168,3 +168,12 @@ def test_a_new_pin_stops_the_phone_in_the_wrong_hands_from_sending_entries(accou
     devices.sign_in("d-own", "p-1")
     give_pin(accounts, "p-1", "8265")
     assert devices.signed_in("d-own") == {"p-1": False}
+
+
+def test_a_sign_in_under_a_later_clock_sweeps_away_nobody_elses(accounts, database) -> None:
+    sessions = Sessions(database)
+    earlier = sessions.open("p-1", "d-own", NOON)
+    sessions.open("p-1", "d-other", NOON + timedelta(days=90))
+    assert sessions.find(earlier, NOON) is not None
+    sessions.open("p-1", "d-other", NOON + timedelta(days=401))
+    assert sessions.find(earlier, NOON) is None
