@@ -32,6 +32,7 @@ def report(operation: Operation, ev: Evaluation) -> dict[str, Any]:
         "verdict": ev.verdict.words,
         "governs": ev.governs.name if ev.governs else None,
         "class": _class(operation, ev),
+        "class_is_at_least": bool(waiting or refused),
         "checks": [_check(ev, check) for check in computed],
         "quantities": dict(quantities(ev)),
         "assumptions": assumptions(ev),
@@ -120,7 +121,7 @@ def _figures(outcome: Outcome | Stopped) -> dict[str, float | None]:
 
 
 def _class(operation: Operation, ev: Evaluation) -> str | None:
-    if not operation.class_quantity:
+    if not operation.class_quantity or not any(check.computed for check in ev.checks):
         return None
     found = ev[operation.class_quantity]
     if isinstance(found, Stopped):

@@ -70,6 +70,13 @@ def test_the_class_is_told_and_uses_the_worst() -> None:
     assert report(LIFT, assess(TABLE, lift(mass_kg=Measured(3900.0, "weighed"))))["class"] != "routine"
 
 
+def test_the_class_is_only_a_least_one_while_something_waits_and_none_while_all_does() -> None:
+    whole, part, empty = (report(LIFT, assess(TABLE, task)) for task in (lift(), lift(hoist=None), Task()))
+    assert (whole["class"], whole["class_is_at_least"]) == ("routine", False)
+    assert (part["class"], part["class_is_at_least"]) == ("routine", True)
+    assert (empty["class"], empty["class_is_at_least"]) == (None, True)
+
+
 def test_the_report_carries_the_caution() -> None:
     cautions = " ".join(report(LIFT, assess(TABLE, lift()))["cautions"])
     assert "do not replace" in cautions and "competent person" in cautions
