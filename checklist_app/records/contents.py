@@ -3,16 +3,16 @@
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from checklist_app import __version__
 from checklist_app.checklists.again import evaluated
 from checklist_app.checklists.canonical import digest, parse
 from checklist_app.checklists.statement import evaluation
 from checklist_app.records.chain import Sealed
+from checklist_app.records.code import code
 from checklist_app.records.compared import differences
 from checklist_app.records.database import Kept
 from checklist_app.records.store import Store
 
-MOST = 500
+MOST, FEW = 500, 8
 
 
 def wrong_contents(store: Store, record: Mapping[str, Any], one: Sealed) -> Iterator[str]:
@@ -21,7 +21,7 @@ def wrong_contents(store: Store, record: Mapping[str, Any], one: Sealed) -> Iter
     yield from wrong_parts(store, record)
     if record["about"] != ["task", one.task]:
         yield f"its row says task {one.task}, its text {record['about'][-1]}"
-    if record["code"] == __version__:
+    if record["code"] == code():
         yield from wrong_evaluation(record)
 
 
@@ -48,8 +48,10 @@ def wrong_parts(store: Store, record: Mapping[str, Any]) -> Iterator[str]:
 def wrong_evaluation(record: Mapping[str, Any]) -> Iterator[str]:
     """What the same code makes of the sealed answers and gear, held against what was sealed."""
     again = evaluated(record["about"][1], record["inputs"], record["gear"], record["day"])
-    for what in differences(record["evaluation"], evaluation(again.report)):
-        yield f"it does not follow from its own answers: {what}"
+    found = list(differences(record["evaluation"], evaluation(again.report)))
+    yield from (f"it does not follow from its own answers: {what}" for what in found[:FEW])
+    if len(found) > FEW:
+        yield f"it does not follow from its own answers in {len(found) - FEW} more places"
     for field in ("verdict", "governs"):
         if record[field] != record["evaluation"][field]:
             yield f"{field} on its first page is {record[field]}, its checks say {record['evaluation'][field]}"

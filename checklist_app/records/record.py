@@ -6,7 +6,6 @@ It is canonical JSON; its digest is the record. The PDF, the record's page and t
 from collections.abc import Iterable, Mapping
 from typing import Any
 
-from checklist_app import __version__
 from checklist_app.checklists.again import evaluated
 from checklist_app.checklists.closing import closing_entry
 from checklist_app.checklists.entry import Entry
@@ -19,6 +18,7 @@ from checklist_app.checklists.statement import evaluation
 from checklist_app.checklists.values import parts_named, words
 from checklist_app.checklists.world import World
 from checklist_app.operations.drawing import Drawing
+from checklist_app.records.code import code
 from checklist_app.records.course import events
 from checklist_app.records.kit import kit
 from checklist_app.records.limits import limits
@@ -54,7 +54,7 @@ def build(world: World, task: str) -> Record:
     states = hold_states(world, now)
 
     return {
-        "form": FORM, "about": ["task", task], "code": __version__, "procedure": now.procedure.key,
+        "form": FORM, "about": ["task", task], "code": code(), "procedure": now.procedure.key,
         "operation": now.procedure.operation, "operation_words": now.procedure.words, **heading(world, now),
         "verdict": str(found["verdict"]), "governs": governing(found), "lift_class": str(found["class"] or ""),
         "closing": {"text": closed.value["text"], "words": words(world.part(closed.value.get("part", ""))),
