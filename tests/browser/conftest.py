@@ -1,5 +1,6 @@
 """One server, one browser, a phone of 390×844 for each test that asks for one."""
 
+import shutil
 from collections.abc import Iterator
 from pathlib import Path
 
@@ -19,8 +20,10 @@ def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
 
 
 @pytest.fixture(scope="session")
-def server(tmp_path_factory: pytest.TempPathFactory) -> Iterator[Server]:
-    running = started(tmp_path_factory.mktemp("yard") / "data")
+def server(tmp_path_factory: pytest.TempPathFactory, filled_yard: Path) -> Iterator[Server]:
+    folder = tmp_path_factory.mktemp("served") / "yard"
+    shutil.copytree(filled_yard, folder)
+    running = started(folder)
     yield running
     running.stop()
 
