@@ -12,7 +12,7 @@ from checklist_app.web import current
 from checklist_app.web.security import form_token
 
 THEME = "theme"
-DEMONSTRATION = "DEMONSTRATION. Invented people, loads and gear."
+DEMONSTRATION = "DEMONSTRATION. All is invented."
 
 
 def asked() -> Request:

@@ -63,7 +63,7 @@ def test_one_task_is_under_way_and_waits_for_its_release(yard: Store) -> None:
     world = DatabaseWorld(yard, today())
     (task,) = world.tasks()
     found = running(world, task)
-    assert found.load is not None and found.load.id == "generating-set-150"
+    assert found.load is not None and found.load.id == "GS-150"
     assert found.evaluation.verdict in (Verdict.WITHIN, Verdict.CLOSE)
     assert [state.signed for state in hold_states(world, found)] == [False, False]
 
