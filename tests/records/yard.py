@@ -2,7 +2,6 @@
 
 import io
 from collections.abc import Iterable
-from datetime import date
 from pathlib import Path
 
 from PIL import Image
@@ -17,23 +16,64 @@ from checklist_app.checklists.holds import hold_state
 from checklist_app.checklists.running import running
 from checklist_app.checklists.signers import may_sign
 from checklist_app.checklists.values import Value
-from checklist_app.demo.registers import fill_items, fill_people, fill_quarantine
 from checklist_app.records.accounts import Accounts
 from checklist_app.records.store import Store
 from checklist_app.records.world import DatabaseWorld
 
-DAY = "2026-11-25"
+BEGAN, DAY, DUE = "2026-06-01", "2026-11-25", "2027-02-08"
+PEOPLE = {
+    "milo-harke": ("Milo Harke", "rigger", ("rigger",)), "dunja-fell": ("Dunja Fell", "rigger", ("rigger",)),
+    "agata-rusk": ("Agata Rusk", "supervisor", ("supervisor", "planner")), "lene-varga": ("Lene Varga", "auditor", ()),
+    "sam-oduya": ("Sam Oduya", "administrator", ()),
+}
+BOUGHT = {"marked": "yes", "origin": "bought"}
+RATINGS = [{"up_to_deg": "30", "wll_t": "2.5"}, {"up_to_deg": "45", "wll_t": "2"}]
+SIDES = (("left", "-0.45"), ("right", "0.45"))
+LOAD = {
+    "name": "Vertical pump 400", "bottom_z_m": "0.00", "top_z_m": "2.45",
+    "build_states": [{"state": "complete", "words": "with motor, dry", "mass_kg": "2350", "mass_how": "weighed",
+                      "mass_on": "2026-05-01", "mass_evidence": "weighing slip", "cg_x_m": "0.02", "cg_y_m": "0.00",
+                      "cg_z_m": "1.25", "cg_how": "trial", "cg_evidence": "trial lift"}],
+    "pick_points": [{"point": side, "x_m": x, "y_m": "0.00", "z_m": "2.10", "evidence": "drawing", "states": "complete"}
+                    for side, x in SIDES],
+    "pick_ratings": [{"point": side, "up_to_deg": "30", "wll_t": "2"} for side, _ in SIDES],
+}
+ITEMS = (
+    *(("person", name, "person/1",
+       {"name": words, **({"capacities": [{"capacity": one, "until": "2027-12-31"} for one in held]} if held else {})})
+      for name, (words, _, held) in PEOPLE.items()),
+    ("place", "pump-bay", "place/1", {"name": "Pump bay", "room_height_m": "5.40", "highest_hook_m": "4.70"}),
+    ("machine", "H-1", "hoist/1", {"wll_t": "5", "mass_kg": "310", "highest_hook_m": "4.70", "place": "pump-bay",
+                                   "hook_counts": "no", **BOUGHT}),
+    *(("gear", tag, "round_sling/1",
+       {"wll_t": "3", "length_m": "1.50", "fibre": "polyester", "mass_kg": "1.9", **BOUGHT})
+      for tag in ("R-21", "R-22", "F-11")),
+    *(("gear", tag, "shackle/1", {"wll_t": "3.25", "reach_m": "0.061", "form": "bow", "mass_kg": "0.9", **BOUGHT})
+      for tag in ("B-31", "B-32")),
+    *(("gear", tag, "eye/1", {"reach_m": "0.052", "ratings": RATINGS, "mass_kg": "1.1", **BOUGHT})
+      for tag in ("N-41", "N-42")),
+    ("load", "vertical-pump-400", "load/1", LOAD),
+)
 ROWS = ("1-left", "2-right")
 DRAWN = "[[20,70,60,20,70,50,40,80,80,90,110,30,100,90,140,60,180,70,200,50]]"
 
 
 def yard(folder: Path) -> Store:
-    """People, places, hoists, gear and loads, as the demonstration has them."""
+    """Four people, a place, a hoist, gear for two legs and a spare sling, and a load with two rated pick points."""
     store = Store(folder)
-    today = date.fromisoformat(DAY)
-    fill_people(store, Accounts(store.database), today)
-    fill_items(store, today)
-    fill_quarantine(store, today)
+    for number, (register, name, schema, facts) in enumerate(ITEMS, 1):
+        part, data = values.document_part(schema, facts, f"salt-{name}")
+        told: list[tuple[str, Value]] = [("version", values.version(schema, part))]
+        if register in ("gear", "machine"):
+            told += [("custody", values.custody("in service", BEGAN)),
+                     ("examination", values.examination("fit for use", BEGAN, DUE))]
+        said = [make((register, name), (prompt,), value, (), "sam-oduya", "s-yard", 3 * number + place,
+                     f"{BEGAN}T08:00:00Z")
+                for place, (prompt, value) in enumerate(told)]
+        store.keep(said, {part: data}, "s-yard", f"{BEGAN}T08:00:00Z")
+    accounts = Accounts(store.database)
+    for name, (words, role, _) in PEOPLE.items():
+        accounts.add(name, words, role)
     return store
 
 

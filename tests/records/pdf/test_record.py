@@ -1,7 +1,6 @@
 """A sealed record on paper: its numbers are those of its text, its drawing is to scale, nothing is left out."""
 
 import io
-import itertools
 import json
 import math
 import re
@@ -22,7 +21,7 @@ from checklist_app.records.store import Store
 from tests.records.yard import DRAWN, Lift, jpeg, whole_lift, yard
 
 AT = "2026-11-25T12:00:00Z"
-MEMBER_WIDE = 3.4
+MEMBER_WIDE, A4_HIGH = 3.4, 841.89
 
 
 @pytest.fixture(scope="module")
@@ -65,7 +64,8 @@ def test_the_first_page_says_verdict_governing_check_class_load_place_day_number
         leaves: list[str], record: dict[str, Any]) -> None:
     check = figures.governing(record)
     assert check is not None
-    for words in (record["verdict"], f"{figures.title(check)} governs", figures.percentage(check), "Routine", "Vertical pump 400", "Pump bay to test bed", "25 November 2026", "number 1", "0001",
+    for words in (record["verdict"], f"{figures.title(check)} governs", figures.percentage(check), "Routine",
+                  "Vertical pump 400", "Pump bay to test bed", "25 November 2026", "number 1", "0001",
                   "Closed: completed", "DEMONSTRATION"):
         assert told(words) in leaves[0], words
 
@@ -122,33 +122,42 @@ def test_each_leg_is_drawn_at_its_angle_to_a_tenth_of_a_degree(file: Path, recor
 
 
 def member_angles(file: Path) -> Iterator[float]:
-    """Angles from vertical of every line that is as thick as a member, read out of the page itself."""
-    start, wide = (0.0, 0.0), 0.0
+    """Angles from vertical of every long line that is as thick as a member, read out of the page itself."""
+    for (x, y), (to_x, to_y), wide in lines(file):
+        if abs(wide - MEMBER_WIDE) < 0.01 and math.hypot(to_x - x, to_y - y) > 20:
+            yield abs(math.degrees(math.atan2(to_x - x, y - to_y)))
+
+
+def test_the_line_falls_from_the_edge_of_the_paper_into_the_hook_where_the_legs_meet(file: Path) -> None:
+    found = list(lines(file))
+    meets = [start for start, end, wide in found if abs(wide - MEMBER_WIDE) < 0.01 and start[0] != end[0]]
+    falling = [(start, end) for start, end, _ in found if start[1] == pytest.approx(A4_HIGH, abs=0.1)
+               and start[0] == pytest.approx(end[0], abs=0.01)]
+    assert any(end == pytest.approx(hook, abs=0.1) for _, end in falling for hook in meets), (falling, meets)
+
+
+def lines(file: Path) -> Iterator[tuple[tuple[float, float], tuple[float, float], float]]:
+    """Every straight stroke of the first page with its thickness, in points of the paper. Only shifts are followed."""
+    x = y = wide = 0.0
+    place, kept = (0.0, 0.0), []
     with pikepdf.open(file) as read:
         for operands, operator in pikepdf.parse_content_stream(read.pages[0]):
+            numbers = [float(each) for each in operands] if str(operator) in ("w", "m", "l", "cm") else []
             match str(operator):
+                case "q":
+                    kept.append((x, y, wide))
+                case "Q":
+                    x, y, wide = kept.pop()
+                case "cm":
+                    x, y = x + numbers[4], y + numbers[5]
                 case "w":
-                    wide = float(operands[0])
+                    wide = numbers[0]
                 case "m":
-                    start = (float(operands[0]), float(operands[1]))
-                case "l" if abs(wide - MEMBER_WIDE) < 0.01:
-                    across, up = float(operands[0]) - start[0], float(operands[1]) - start[1]
-                    if math.hypot(across, up) > 20:
-                        yield abs(math.degrees(math.atan2(across, -up)))
-
-
-def test_the_line_falls_from_the_edge_of_the_paper_into_the_hook(file: Path, record: dict[str, Any]) -> None:
-    with pikepdf.open(file) as read:
-        height = float(read.pages[0].mediabox[3])
-        told = [(str(op), [float(each) for each in ops]) for ops, op in pikepdf.parse_content_stream(read.pages[0])
-                if str(op) in ("cm", "m", "l")]
-    origin, lines = (0.0, 0.0), []
-    for (act, numbers), (nxt, others) in itertools.pairwise(told):
-        origin = (numbers[4], numbers[5]) if act == "cm" and numbers[:4] == [1, 0, 0, 1] else origin
-        if act == "m" and nxt == "l":
-            lines.append((numbers, others))
-    assert origin != (0.0, 0.0)
-    assert any(abs(start[0] - end[0]) < 0.01 and abs(start[1] - end[1]) > 100 for start, end in lines), height
+                    place = (x + numbers[0], y + numbers[1])
+                case "l":
+                    to = (x + numbers[0], y + numbers[1])
+                    yield place, to, wide
+                    place = to
 
 
 def test_the_photograph_lies_in_the_file_untouched(file: Path) -> None:
