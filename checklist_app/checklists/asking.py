@@ -7,7 +7,7 @@ from typing import Any
 from checklist_app.checklists.ask import Ask, Option, State
 from checklist_app.checklists.fold import seen
 from checklist_app.checklists.naming import value_words
-from checklist_app.checklists.places import Place
+from checklist_app.checklists.places import Place, with_row
 from checklist_app.checklists.procedure import PromptKind
 from checklist_app.checklists.prompts import Asked
 from checklist_app.checklists.running import Running
@@ -66,8 +66,7 @@ def ask(world: World, now: Running, place: Place, options: tuple[Option, ...] = 
 def question(place: Place, entry: Entry | None) -> str:
     """The words of the question, with the row in front."""
     said = place.prompt.words or (entry.words if entry is not None else place.prompt.name)
-    said = f"{place.label} {said}" if place.row and not place.label.isdigit() else said
-    return said[:1].upper() + said[1:]
+    return with_row("" if place.label.isdigit() else place.label, said)
 
 
 def asked(now: Running, place: Place) -> Asked:

@@ -1,7 +1,8 @@
 """A check as a page shows it: its name, the one large figure, what it is held against, why there is none."""
 from dataclasses import dataclass, replace
 
-from checklist_app.checklists.words import mark, sentence
+from checklist_app.checklists.places import with_row
+from checklist_app.checklists.words import mark
 from checklist_app.operations import words
 from checklist_app.operations.check import Check, Limit, Strength, Verdict, highest_utilisation, utilisation
 from checklist_app.operations.graph import Waits
@@ -24,7 +25,7 @@ def check_id(check: Check) -> str:
 
 def title(check: Check) -> str:
     """What is checked, with its row in front: "Left sling, by its own pull"."""
-    return sentence(f"{check.row} {check.clause.title}" if check.row else check.clause.title).rstrip(".")
+    return with_row(check.row or "", check.clause.title)
 
 
 def large(check: Check) -> Figure:

@@ -1,6 +1,6 @@
 """All checks of a task as a page shows them: the one that governs, the rows in their order, what is assumed."""
 from collections.abc import Iterable
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from checklist_app.checklists import checked
 from checklist_app.checklists.places import place_of_key
@@ -64,8 +64,17 @@ class Live:
 
 def governing(now: Running) -> Row | None:
     """The check that decides, once something is computed."""
-    check = now.evaluation.governs
-    return row(now.evaluation, check, now) if check is not None else None
+    return governing_of(now.evaluation, now)
+
+
+def governing_of(evaluation: Evaluation, now: Running | None = None) -> Row | None:
+    """The deciding check with its verdict in words, and the verdict on the whole lift where that is another one."""
+    check = evaluation.governs
+    if check is None:
+        return None
+    found, whole = row(evaluation, check, now), evaluation.verdict.words
+    rest = "" if whole == found.verdict else f". The lift is {whole}"
+    return replace(found, note=f"{found.verdict}, {found.note or found.reason}{rest}")
 
 
 def live(now: Running) -> Live:

@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from checklist_app.checklists.ask import Option
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.running import Running
+from checklist_app.checklists.words import own_number
 from checklist_app.checklists.world import World
 
 
@@ -19,15 +20,6 @@ def build_states(load: Item | None) -> tuple[Option, ...]:
                         f"{state['mass_kg']} kg, {state['mass_how']}") for state in states)
 
 
-def own_number(item: Item) -> str:
-    """The item's number, where it says more than its name does."""
-    return "" if _plain(item.title).startswith(_plain(item.id)) else item.id
-
-
-def _plain(text: str) -> str:
-    return "".join(character for character in text.casefold() if character.isalnum())
-
-
 def _items(world: World, register: str) -> tuple[Option, ...]:
-    return tuple(Option(item.subject, item.title, own_number(item))
+    return tuple(Option(item.subject, item.title, own_number(item.id, item.title))
                  for item in world.items(register).values() if item.version is not None and not item.fault)

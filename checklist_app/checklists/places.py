@@ -54,6 +54,19 @@ def label(row: str) -> str:
     return row.partition("-")[2] or row
 
 
+def with_row(row: str, words: str) -> str:
+    """Words with the name of their row.
+
+    Example:
+        >>> with_row("left", "sling"), with_row("right", "what carries the eye"), with_row("", "hoist")
+        ('Left sling', 'What carries the eye, right', 'Hoist')
+    """
+    behind = f"{words}, {row}"
+    said = words if not row else behind if words.startswith("what ") else f"{row} {words}"
+
+    return said[:1].upper() + said[1:]
+
+
 def places(procedure: Procedure, folded: Folded, stage: str = "") -> Iterator[Place]:
     """Every question that is asked, stage by stage; those of a group once for each of its rows."""
     for each in procedure.stages:

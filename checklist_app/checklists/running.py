@@ -13,6 +13,7 @@ from checklist_app.checklists.places import Place, places
 from checklist_app.checklists.procedure import Procedure, PromptKind, procedures
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.values import Value
+from checklist_app.checklists.words import own_number
 from checklist_app.checklists.world import World
 from checklist_app.operations.catalogue import OPERATIONS, Operation
 from checklist_app.operations.evaluate import Evaluation, assess
@@ -65,8 +66,10 @@ class Running:
 
     @property
     def title(self) -> str:
-        """What the task is called where there is little room: the load, or the operation."""
-        return self.load.title if self.load is not None else self.procedure.words
+        """What the task is called where there is little room: the load's number or name, or the operation."""
+        if self.load is None:
+            return self.procedure.words
+        return own_number(self.load.id, self.load.title) or self.load.title
 
     @cached_property
     def evaluation(self) -> Evaluation:

@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from checklist_app.checklists.ask import Ask, Option
-from checklist_app.checklists.places import Place
+from checklist_app.checklists.places import Place, with_row
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.tags import why_out
@@ -29,8 +29,7 @@ class Slot:
     @staticmethod
     def words_of(place: Place, entry: Entry) -> str:
         """What the slot is called, with its row in front: "Left sling"."""
-        words = f"{place.label} {entry.words}" if place.row else entry.words
-        return words[:1].upper() + words[1:]
+        return with_row(place.label, entry.words)
 
 
 def slot_of(now: Running, place: Place, question: Ask, number: int, of: int) -> Slot:

@@ -5,6 +5,7 @@ from typing import Any
 
 from checklist_app.operations.words import figure
 
+SHORT = 24
 MONTHS = ("January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
           "November", "December")
 WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
@@ -68,6 +69,32 @@ def listed(names: Any) -> str:
     """
     *first, last = list(names) or [""]
     return f"{', '.join(first)} and {last}" if first else str(last)
+
+
+def own_number(number: str, name: str) -> str:
+    """An item's number, where it says more than its name does.
+
+    Example:
+        >>> own_number("VP-400", "Vertical pump 400"), own_number("pump-bay", "Pump bay")
+        ('VP-400', '')
+    """
+    one, other = _plain(number), _plain(name)
+    return "" if one.startswith(other) or other.startswith(one) else number
+
+
+def short_name(name: str) -> str:
+    """A name as the beginning of an id: letters, digits and dashes.
+
+    Example:
+        >>> short_name("Gearbox, spare")
+        'gearbox-spare'
+    """
+    plain = "".join(each if each.isascii() and each.isalnum() else " " for each in name.casefold())
+    return "-".join(plain.split())[:SHORT]
+
+
+def _plain(text: str) -> str:
+    return "".join(character for character in text.casefold() if character.isalnum())
 
 
 FILTERS: dict[str, Callable[..., Any]] = {

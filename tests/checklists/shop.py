@@ -18,7 +18,7 @@ DATA = Path(__file__).parents[2] / "demo_data"
 RIGGER = Person("tomas", "Tomas Brandt", "rigger", {"rigger": "2027-06-30"})
 SUPERVISOR = Person("ines", "Ines Okoro", "supervisor", {"supervisor": "2027-06-30"})
 AUDITOR = Person("ada", "Ada Lowe", "auditor", {})
-LOAD = "vertical-pump-400"
+LOAD = "VP-400"
 LEGS = ("1-left", "2-right")
 NUMBERS = {"lift_height_m": "0.50", "lift_height_m.how": "tape"}
 

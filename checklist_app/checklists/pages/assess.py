@@ -5,7 +5,7 @@ from typing import Any
 from checklist_app.checklists.answer import Answer, Request, page
 from checklist_app.checklists.assess_form import sections
 from checklist_app.checklists.assessing import assessed, operation
-from checklist_app.checklists.checks_view import row, seen
+from checklist_app.checklists.checks_view import governing_of, seen
 from checklist_app.checklists.example import example
 from checklist_app.checklists.frame import frame, whole
 from checklist_app.checklists.picture import picture
@@ -22,9 +22,8 @@ def assess(request: Request, world: World) -> Answer:
     read = assessed(typed, world.today)
     evaluation = evaluate(operation().table, read.task)
     found = sections(typed, read.faults)
-    governs = evaluation.governs
     context: dict[str, Any] = {
-        "governing": row(evaluation, governs) if governs is not None else None, "checks": seen(evaluation),
+        "governing": governing_of(evaluation), "checks": seen(evaluation),
         "picture": picture(evaluation), "asks": tuple(ask for section in found for ask in section.asks),
         "answered": (), "shrunk": (),
     }

@@ -10,6 +10,7 @@ from checklist_app.checklists.frame import frame, go_to, whole
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.new_load import facts, load_boxes, load_faults
 from checklist_app.checklists.procedure import Procedure, newest, procedures
+from checklist_app.checklists.words import short_name
 from checklist_app.checklists.world import World
 from checklist_app.operations.graph import Day
 from checklist_app.operations.kinds import KINDS
@@ -37,7 +38,7 @@ def begin(request: Request, world: World) -> Answer:
 def _begin(request: Request, world: World, made: Made) -> str:
     task = begun.begin(made, newest(request.one("operation")), request.one("day"))
     if request.one("lift") == NEW:
-        name = f"l-{made.next_name}"
+        name = "-".join(filter(None, (short_name(request.one("name")), made.next_name)))
         version = begun.add_item(made, "load", name, KINDS["load"].schema, facts(request), world.today)
         made.say(("task", task), ("load",), {"type": "pick", "subject": f"load/{name}", "version": version})
         begun.choose(made, task, ("build_state",), facts(request)["build_states"][0]["state"])

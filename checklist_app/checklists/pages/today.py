@@ -2,12 +2,12 @@
 from typing import Any
 
 from checklist_app.checklists.answer import Answer, Request, may_write, page
-from checklist_app.checklists.choosing import own_number
 from checklist_app.checklists.frame import frame, whole
 from checklist_app.checklists.holds import HoldState, hold_states
 from checklist_app.checklists.progress import go_on, headline, left_at, stands_at
 from checklist_app.checklists.running import Running, under_way
 from checklist_app.checklists.stops import stops
+from checklist_app.checklists.words import own_number
 from checklist_app.checklists.world import World
 from checklist_app.operations.task import Key, Measured
 from checklist_app.operations.words import figure
@@ -31,7 +31,7 @@ def _job(now: Running, holds: tuple[HoldState, ...]) -> dict[str, Any]:
     held = bool(stops(now.folded)) or stands_at(now, holds) is not None
     mass = now.task.answers.get(Key("mass_kg"))
     return {
-        "name": headline(now), "id": own_number(now.load) if now.load is not None else "",
+        "name": headline(now), "id": own_number(now.load.id, now.load.title) if now.load is not None else "",
         "state": "hold" if held else "now", "href": go_on(now, holds).href, "operation": now.procedure.words,
         "day": now.day, "where": left_at(now, holds),
         "mass": figure(mass.value / 1000.0, "t") if isinstance(mass, Measured) else "", "unit": "t",
