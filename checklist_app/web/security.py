@@ -22,6 +22,7 @@ HEADERS = {
     "Referrer-Policy": "same-origin",
 }
 PRIVATE = "private, no-cache"
+LARGEST_UPLOAD_BYTES = 24 * 1024 * 1024
 VISIT = "visit"
 SESSION = "session"
 TOKEN_FIELD = "form_token"
@@ -53,6 +54,8 @@ def refuse_foreign_forms() -> None:
     """A form counts only when it comes from our own page; entries and parts carry their device's credential instead."""
     if request.method not in CHANGES:
         return
+    if request.mimetype == "multipart/form-data":
+        request.max_content_length = LARGEST_UPLOAD_BYTES
     if not from_our_own_page():
         abort(403, "The form came from another site.")
     if request.method == "POST" and not token_fits():

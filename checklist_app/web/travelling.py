@@ -20,7 +20,6 @@ from checklist_app.web.sealing import seal_what_closed
 from checklist_app.web.security import TOKEN_FIELD
 from checklist_app.web.sign_in import span
 
-LARGEST_FORM_BYTES = 24 * 1024 * 1024
 SIGNER, PIN = "signer", "pin"
 NOT_KEPT_FORWARD = (PIN, TOKEN_FIELD)
 

@@ -31,7 +31,9 @@ class Visitor:
         if not self.token:
             self.get("/sign-in")
         given = {"form_token": self.token} | (form or {})
-        return self._looked_at(self.client.post(address, data=given, **more))
+        response = self.client.post(address, data=given, **more)
+        response.request.environ["wsgi.input"].close()
+        return self._looked_at(response)
 
     def _looked_at(self, response: TestResponse) -> TestResponse:
         assert response.headers["Content-Security-Policy"] == POLICY

@@ -1,11 +1,13 @@
 """The thin caller of the pages that travel: what it passes on, what it keeps, what it keeps out."""
 
 import hashlib
+from io import BytesIO
 from pathlib import Path
 
 import pytest
 from flask import Flask
 from flask.testing import FlaskClient
+from PIL import Image
 
 from checklist_app.checklists.answer import Request
 from checklist_app.records.database import TABLES
@@ -99,6 +101,28 @@ def test_the_request_carries_what_the_page_may_know(app: Flask, people: People, 
 ])
 def test_only_what_a_part_of_a_page_asks_for_is_a_fragment(app, people, monkeypatch, headers, fragment: bool) -> None:
     assert asked(app, people.visitor("rigger"), monkeypatch, {}, headers).fragment is fragment
+
+
+def test_a_photo_of_a_form_without_script_arrives_small(app: Flask, people: People, monkeypatch) -> None:
+    noise = BytesIO()
+    Image.effect_noise((2400, 1800), 90).save(noise, "PNG")
+    assert noise.tell() > 3_000_000
+    noise.seek(0)
+    request = asked(app, people.visitor("rigger"), monkeypatch, {"label": (noise, "label.png")})
+    (photo,) = request.files["label"]
+    assert photo.mime == "image/jpeg"
+    assert Image.open(BytesIO(photo.data)).size == (1600, 1200)
+
+
+def test_a_file_that_is_no_photo_is_refused_in_words(people: People) -> None:
+    page = people.visitor("rigger").post("/begin", {"label": (BytesIO(b"no picture"), "label.jpg")})
+    assert page.status_code == 415
+    assert "no photo that can be read" in page.text
+
+
+def test_more_than_a_form_may_carry_is_refused(people: People) -> None:
+    page = people.visitor("rigger").post("/begin", {"label": (BytesIO(bytes(25_000_000)), "label.jpg")})
+    assert page.status_code == 413
 
 
 def test_two_salts_are_never_the_same(app: Flask, people: People, monkeypatch) -> None:
