@@ -52,7 +52,7 @@ def ask(world: World, now: Running, place: Place, options: tuple[Option, ...] = 
         why=place.prompt.why, unit=unit_of(place, entry), text=text,
         state=_state(now, place, entry, disputed),
         shown=_shown(world, value, filled, entry, options, place.prompt.none_words),
-        fault=now.faults.get(place.path, ""), usual=_usual(entry), allowed=_allowed(place, entry),
+        fault=now.faults.get(place.path, "") or now.out_of_date(place), usual=_usual(entry), allowed=_allowed(place, entry),
         step=step_of(unit_of(place, entry)),
         options=options or _options(place, entry), ways=_ways(entry), how=(value or {}).get("how", ""),
         plus_minus=(value or {}).get("plus_minus", ""), may_not_know=_may_not_know(now, entry),

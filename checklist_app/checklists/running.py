@@ -13,7 +13,7 @@ from checklist_app.checklists.places import Place, places
 from checklist_app.checklists.procedure import Procedure, PromptKind, procedures
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.values import Value
-from checklist_app.checklists.words import own_number
+from checklist_app.checklists.words import day, own_number
 from checklist_app.checklists.world import World
 from checklist_app.operations.catalogue import OPERATIONS, Operation
 from checklist_app.operations.evaluate import Evaluation, assess
@@ -21,6 +21,7 @@ from checklist_app.operations.table import Table
 from checklist_app.operations.task import Key, Task
 
 KEPT_EVALUATIONS = 64
+DAY: Path = ("day",)
 _evaluations: OrderedDict[Hashable, Evaluation] = OrderedDict()
 
 
@@ -33,6 +34,7 @@ class Running:
     folded: Folded
     read: Answers
     day: str
+    today: str
 
     @property
     def operation(self) -> Operation:
@@ -107,11 +109,17 @@ class Running:
         """Whether somebody still has to answer here before the work can go on."""
         if not self.is_asked(place):
             return False
-        if place.path in self.folded.disputed or place.path in self.faults:
+        if place.path in self.folded.disputed or place.path in self.faults or self.out_of_date(place):
             return True
         if place.prompt.kind is PromptKind.ENTRY:
             return not self.is_given(place) or (place.prompt.felt and self._untouched(place))
         return place.prompt.killer and place.path not in self.folded.values
+
+    def out_of_date(self, place: Place) -> str:
+        """What is said of the day of a task that has passed: it is confirmed again; empty for all else."""
+        if place.path != DAY or self.day >= self.today:
+            return ""
+        return f"The task says {day(self.day)}. Today is {day(self.today)}. Confirm the day on which it is lifted."
 
     def is_given(self, place: Place) -> bool:
         """Whether the operation has an answer: entered, from a register, or one it may do without."""
@@ -140,7 +148,7 @@ def running(world: World, task: str) -> Running:
         raise NotBegun(task)
     read = answers(world, folded, procedure)
 
-    return Running(task, procedure, folded, read, read.day or world.today)
+    return Running(task, procedure, folded, read, read.day or world.today, world.today)
 
 
 def under_way(world: World) -> tuple[Running, ...]:

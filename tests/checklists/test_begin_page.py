@@ -78,3 +78,16 @@ def test_a_load_without_rated_points_can_be_lifted_by_nobody(shop: Shop) -> None
     task = given.location.split("/")[2]
 
     assert "cannot be assessed" in shop.get(f"/tasks/{task}/kit/leg.1-left.carrier").html
+
+
+def test_a_task_of_yesterday_asks_for_its_day_again(shop: Shop) -> None:
+    given = shop.post("/begin", {**BEGIN, "day": "2026-11-24"})
+    assert given.location is not None
+    task = given.location.split("/")[2]
+    before = running(shop.world, task).resume
+    assert before is not None and before.path == ("day",)
+    assert "Today is 25 November 2026. Confirm the day" in shop.get(f"/tasks/{task}/what").html
+
+    shop.post(f"/tasks/{task}/what", {"day": TODAY})
+    after = running(shop.world, task).resume
+    assert after is not None and after.path != ("day",)

@@ -76,7 +76,7 @@ def _show(request: Request, world: World, now: Running, stage: str, screen: Scre
                "checks": live(now) if drawn else None, "picture": picture(now.evaluation) if drawn else None}
     shown = frame(request, f"{screen.words}, {now.title}", now.procedure.stage(stage).words,
                   f"{stage_number(now, stage)}, {now.title}", f"/tasks/{now.id}", "Back to the task")
-    if request.fragment:
+    if request.fragment and request.method == "POST":
         return whole(request, "checklist/_live_answer.html", shown, status, answered=answered,
                      shrunk=request.form.get("shrunk", ()), **context)
 
