@@ -20,11 +20,15 @@ function tieFaults() {
   }
 }
 
-/* What was sent is what stands: an old text must not come back when the browser walks through its history. */
-function settle(form) {
+/* What was sent is what stands: an old text must not come back when the browser walks through its history. What was
+   answered while the request was under way was not sent with it, and stays a change. */
+function settle(form, sent) {
   for (const input of form.elements) {
-    if (input.type === "checkbox" || input.type === "radio") input.defaultChecked = input.checked;
-    else if (input.type !== "file" && "defaultValue" in input) input.defaultValue = input.value;
+    const texts = input.name ? sent.getAll(input.name) : [];
+    if (input.type === "checkbox" || input.type === "radio") input.defaultChecked = texts.includes(input.value);
+    else if (!["file", "hidden"].includes(input.type) && "defaultValue" in input && texts.length) {
+      input.defaultValue = texts[0];
+    }
   }
 }
 
@@ -32,7 +36,8 @@ document.addEventListener("focusin", draw);
 
 document.addEventListener("htmx:afterRequest", (event) => {
   const form = event.detail.elt.closest?.("form");
-  if (form && event.detail.successful) settle(form);
+  const sent = event.detail.requestConfig?.formData;
+  if (form && sent && event.detail.successful) settle(form, sent);
 });
 
 document.addEventListener("htmx:afterSettle", (event) => {

@@ -1,6 +1,7 @@
 """A page with the real prompts and script, and a server that keeps what the page's script made."""
 
 import threading
+import time
 from collections.abc import Iterator
 from contextlib import contextmanager
 
@@ -25,7 +26,8 @@ PAGE = """<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Prom
 {% include "checklist/_htmx.html" %}
 <script src="/static/vendor/htmx/htmx.min.js" defer></script>
 <script src="/static/js/entry.js" type="module"></script>
-<script src="/static/js/photo.js" type="module"></script></head><body hx-boost="true">
+<script src="/static/js/photo.js" type="module"></script>
+<script src="/static/js/focus.js" type="module"></script></head><body hx-boost="true">
 <p id="sync" data-sync="confirmed"><span>all confirmed</span></p>
 {% from "checklist/_prompt.html" import prompt %}
 <form id="work" method="post" action="/answer" enctype="multipart/form-data">
@@ -47,6 +49,7 @@ class Kept:
         self.entries, self.parts, self.faults = [], {}, {}
         self.forms: list[dict[str, tuple[str, ...]]] = []
         self.down = False
+        self.slow_s = 0.0
 
     @property
     def folded(self) -> Folded:
@@ -63,6 +66,7 @@ class Kept:
         return str(self.folded.values.get(prompt.path, {}).get("text", ""))
 
     def answer(self) -> tuple[str, int]:
+        time.sleep(self.slow_s)
         if self.down:
             return "the server is busy", 503
         form = {name: tuple(texts) for name, texts in request.form.lists()}

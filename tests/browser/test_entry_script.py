@@ -45,6 +45,17 @@ def test_each_change_is_one_entry_that_replaces_what_was_seen(kept: Kept, page: 
     assert kept.entries[-1].value == values.withdrawn() and not kept.folded.values and not kept.folded.disputed
 
 
+def test_what_is_answered_while_an_answer_is_under_way_is_not_lost(kept: Kept, page: Page) -> None:
+    kept.slow_s = 0.6
+    page.locator('[name="felt"]').check(force=True)
+    page.locator('[name="leg/1-left/hitch"][value="straight"]').check(force=True)
+    page.locator('[name="landing"]').fill("bed 3")
+    page.locator('[name="landing"]').blur()
+    expect(page.locator("#live")).to_have_text("kept 3")
+    assert kept.folded.values[HITCH] == values.choice("straight") and kept.folded.values[FELT] == values.tick("yes")
+    assert values.words(kept.parts[kept.folded.values[LANDING]["part"]]) == "bed 3"
+
+
 def test_every_kind_of_answer_is_made_in_the_page(kept: Kept, page: Page) -> None:
     page.locator('[name="mass_kg.how"]').select_option("plate")
     expect(page.locator("#live")).to_have_text("kept 0")
