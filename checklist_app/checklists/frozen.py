@@ -1,4 +1,4 @@
-"""What was picked, frozen: figures and state as they stood, so that a lift can be evaluated again without a register."""
+"""What was picked, frozen: figures and state as they stood, enough to evaluate a lift without a register."""
 from collections.abc import Iterable, Mapping
 from typing import Any
 
@@ -23,10 +23,15 @@ def usable(gear: Mapping[str, Any]) -> bool:
     return not why_unusable(gear)
 
 
+def has_state(gear: Mapping[str, Any]) -> bool:
+    """Whether this is gear or a machine: loads and places have no custody."""
+    return str(gear["subject"]).partition("/")[0] in WITH_STATE
+
+
 def why_unusable(gear: Mapping[str, Any]) -> str:
     """What stands against an item, in words; empty when nothing does. Loads and places have no state."""
     state = gear["state"]
-    if gear["subject"].partition("/")[0] not in WITH_STATE:
+    if not has_state(gear):
         return ""
     if state["quarantined"]:
         return f"in quarantine: {state['quarantined'][0]}"

@@ -49,6 +49,11 @@ def made(drawn: str, typed: str, salt: str) -> tuple[str, bytes] | None:
     return digest(data), data
 
 
+def drawn(text: str) -> bool:
+    """Whether this text is a drawn signature, as the pad writes it."""
+    return bool(_strokes(_loaded(text)))
+
+
 def read(part: bytes | None) -> Ink | None:
     """The signature in a part; none when the part is not here or is no signature."""
     try:

@@ -13,7 +13,7 @@ from checklist_app.checklists.running import Running
 from checklist_app.checklists.signers import unsettled
 from checklist_app.checklists.values import words
 from checklist_app.checklists.void import judged_otherwise
-from checklist_app.checklists.words import listed, sentence
+from checklist_app.checklists.words import day, listed, sentence
 from checklist_app.checklists.world import World
 
 MANY = 6
@@ -78,7 +78,7 @@ def _gear(world: World, state: HoldState) -> Iterator[Look]:
         if item is not None and item.version != gear["version"]:
             yield Look(f"{name} has a newer version in the register.", "The figures are those of the version picked.")
         if item is not None and item.state.due_soon:
-            yield Look(f"{name} is due soon.", f"Next examination by {item.state.due}.")
+            yield Look(f"{name} is due soon.", f"Next examination by {day(item.state.due)}.")
 
 
 def _judged(running: Running, state: HoldState) -> Iterator[Look]:

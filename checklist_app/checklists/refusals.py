@@ -6,7 +6,7 @@ from checklist_app.checklists import scope
 from checklist_app.checklists.checked import does_not_apply, reason
 from checklist_app.checklists.closing import closing_entry
 from checklist_app.checklists.entry import Path
-from checklist_app.checklists.frozen import WITH_STATE, why_unusable
+from checklist_app.checklists.frozen import why_unusable
 from checklist_app.checklists.holds import HoldState, class_of
 from checklist_app.checklists.naming import check_words, prompt_words, value_words
 from checklist_app.checklists.places import Place, places
@@ -104,7 +104,7 @@ def _gear(running: Running, state: HoldState) -> Iterator[Refusal]:
         name = gear["subject"].partition("/")[2]
         if not gear["facts"]:
             yield Refusal(f"{name} cannot be read in the register", f"/tasks/{running.id}/kit")
-        elif gear["subject"].partition("/")[0] in WITH_STATE and (why := why_unusable(gear)):
+        elif why := why_unusable(gear):
             yield Refusal(f"{name} is {why}", f"/tasks/{running.id}/kit")
 
 

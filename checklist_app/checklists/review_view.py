@@ -6,7 +6,7 @@ from checklist_app.checklists.answer import Person
 from checklist_app.checklists.authority import capacities
 from checklist_app.checklists.checks_view import governing, live
 from checklist_app.checklists.classes import needed_words
-from checklist_app.checklists.frozen import WITH_STATE
+from checklist_app.checklists.frozen import has_state
 from checklist_app.checklists.holds import HoldState, SignOff
 from checklist_app.checklists.lookat import look_at, name_of, photos
 from checklist_app.checklists.naming import check_words, prompt_words, value_words
@@ -27,7 +27,7 @@ def head(world: World, running: Running, state: HoldState) -> dict[str, Any]:
     rigged = listed([name_of(world, author) for author in riggers(running, state)])
     verdict = running.evaluation.verdict.words
     return {
-        "id": running.load.id if running.load else "", "name": running.title,
+        "id": running.load.id if running.load else "", "name": running.load.title if running.load else running.title,
         "operation": running.procedure.words, "day": running.day, "rigged": rigged,
         "verdict": verdict, "mark": mark(verdict), "governs": governing(running),
         "ask": state.hold.ask, "needed": _needed(state), "signed": state.signed, "open": state.open,
@@ -41,7 +41,8 @@ def review(world: World, running: Running, state: HoldState) -> dict[str, Any]:
         "looks": look_at(world, running, state),
         "photos": [{"href": f"/parts/{entry.value['part']}", "words": words, "at": entry.at}
                    for entry, words in photos(world, running, state)],
-        "gear": [_gear(gear) for gear in state.seen.gear], "stages": _answers(world, running, state),
+        "gear": [_gear(gear) for gear in state.seen.gear if has_state(gear)],
+        "stages": _answers(world, running, state),
         "checks": live(running), "announced": "", "sent_back": bool(state.sent_back),
         "assumptions": state.seen.report["assumptions"], "cautions": state.seen.report["cautions"],
     }
@@ -94,11 +95,10 @@ def _cell(world: World, each: SignOff, state: HoldState) -> dict[str, Any]:
 
 
 def _gear(gear: dict[str, Any]) -> dict[str, str]:
-    """Loads and places are named; only gear and machines have a state."""
     name, state = gear["subject"].partition("/")[2], gear["state"]
     due = f", due {day(state['due'])}" if state["due"] else ""
-    note = f"{state['custody']}{due}" if gear["subject"].partition("/")[0] in WITH_STATE else ""
-    return {"id": name, "words": gear["kind"].replace("_", " "), "note": note}
+    held = "in quarantine" if state["quarantined"] else state["custody"]
+    return {"id": name, "words": gear["kind"].replace("_", " "), "note": f"{held}{due}"}
 
 
 def _answers(world: World, running: Running, state: HoldState) -> list[dict[str, Any]]:

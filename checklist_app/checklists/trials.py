@@ -100,4 +100,4 @@ def _label(now: Running, row: str) -> str:
 
 def _quantity(now: Running, name: str, unit: str) -> str:
     found: Any = now.evaluation[name]
-    return f"{figure(float(found), unit)} {unit}" if isinstance(found, float) else ""
+    return f"{figure(abs(float(found)), unit)} {unit}" if isinstance(found, float) else ""

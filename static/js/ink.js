@@ -23,13 +23,14 @@ function ready(pad) {
   const kept = pad.querySelector("[data-ink]");
   const typed = pad.querySelector("[data-ink-typed]");
   const drawn = pad.querySelector("[data-ink-drawn]");
-  const strokes = [];
+  const strokes = kept.value ? JSON.parse(kept.value) : [];
 
   const save = () => { kept.value = strokes.length ? JSON.stringify(strokes) : ""; };
   const show = (drawing) => {
     drawn.hidden = !drawing;
     typed.hidden = drawing;
-    if (!drawing) { strokes.length = 0; save(); paint(canvas, strokes); }
+    if (!drawing) { strokes.length = 0; save(); }
+    paint(canvas, strokes);
   };
 
   canvas.addEventListener("pointerdown", (event) => {
@@ -60,7 +61,7 @@ function ready(pad) {
   });
   pad.querySelector("[data-ink-draw]").addEventListener("click", () => show(true));
   pad.querySelector("[data-ink-draw]").hidden = false;
-  show(!typed.querySelector("input").value);
+  show(strokes.length > 0 || !typed.querySelector("input").value);
 }
 
 /** Where the pointer is, in units of the pad: whole numbers, never outside. */

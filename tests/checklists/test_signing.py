@@ -214,6 +214,13 @@ def test_a_wrong_pin_is_said_at_its_field() -> None:
     assert given.status == 422 and "This PIN is not right." in given.html and not given.keep
 
 
+def test_what_was_drawn_is_still_there_after_a_fault() -> None:
+    yard = Yard().ready()
+    filled = {"act": "sign", "signer": "", "shown": states(yard)[0].seen.fingerprint, "ink": "[[1,2,30,40]]"}
+    assert 'value="[[1,2,30,40]]"' in sent(yard, RELEASE, **filled).html
+    assert "<script>" not in sent(yard, RELEASE, **{**filled, "ink": '[["<script>"]]'}).html
+
+
 def test_what_changed_while_somebody_looked_is_not_signed() -> None:
     yard = Yard().ready()
     before = states(yard)[0].seen.fingerprint

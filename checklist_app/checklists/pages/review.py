@@ -4,7 +4,7 @@ from checklist_app.checklists.entry import make
 from checklist_app.checklists.fold import seen
 from checklist_app.checklists.frame import frame, go_to, whole
 from checklist_app.checklists.holds import SEND_BACK, HoldState, heads, hold_states, path
-from checklist_app.checklists.ink import made
+from checklist_app.checklists.ink import drawn, made
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.plain import missing
 from checklist_app.checklists.refusals import Refusal, refusals
@@ -122,6 +122,7 @@ def _sign_page(request: Request, world: World, now: Running, state: HoldState,
     found = {name: (faults or {}).get(name, "") for name in (*FIELDS, "work")}
     return whole(request, "checklist/hold_sign.html", shown, status, task=now.id, here=_here(now, state),
                  head=head(world, now, state), sheet=sheet(world, state), faults=found, typed=request.one("typed"),
+                 ink=request.one("ink") if drawn(request.one("ink")) else "",
                  signers=signers(world, now, state), chosen=_chosen(request), **signing(now, state))
 
 
