@@ -6,7 +6,7 @@ from typing import cast
 from flask import current_app, g
 
 from checklist_app.checklists.answer import Person
-from checklist_app.checklists.register import Item
+from checklist_app.checklists.authority import capacities
 from checklist_app.checklists.world import World
 from checklist_app.records.account_tables import Account
 from checklist_app.records.accounts import Accounts
@@ -67,10 +67,5 @@ def person() -> Person | None:
 
 
 def person_of(found: Account) -> Person:
-    return Person(found.person, found.name, found.role, capacities_of(world().item("person", found.person)))
-
-
-def capacities_of(item: Item | None) -> dict[str, str]:
-    """Capacity to its last day. None while two versions of the person stand."""
-    rows = item.facts.get("capacities", ()) if item is not None else ()
-    return {str(row["capacity"]): str(row.get("until") or "") for row in rows}
+    """An account as a page sees it, with what it may sign as."""
+    return Person(found.person, found.name, found.role, capacities(world(), found.person))

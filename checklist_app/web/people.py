@@ -6,10 +6,11 @@ from typing import Any
 from flask import Blueprint, Response, abort, redirect, request
 from werkzeug.wrappers import Response as AnyResponse
 
+from checklist_app.checklists.authority import capacities
 from checklist_app.checklists.words import day
 from checklist_app.operations.kinds import KINDS
 from checklist_app.records.account_tables import ROLES, Account
-from checklist_app.records.accounts import LastAdministrator, NameTaken, tidy
+from checklist_app.records.accounts import LastAdministrator, NameTaken
 from checklist_app.web import current, registry
 from checklist_app.web.access import allowed
 from checklist_app.web.item_form import ADD, asks, facts_of, faults_of, on_top
@@ -147,7 +148,7 @@ def capacity_words(one: Account) -> str:
 
     A capacity that has run out says so.
     """
-    held = current.capacities_of(current.world().item("person", one.person))
+    held = capacities(current.world(), one.person)
     today = current.today()
     return ", ".join(f"{name} {'until' if until >= today else 'ran out'} {day(until)}"
-                     for name, until in held.items() if tidy(until))
+                     for name, until in held.items() if until)
