@@ -6,7 +6,7 @@ from checklist_app.checklists import checked
 from checklist_app.checklists.places import place_of_key
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.steps import place_href
-from checklist_app.checklists.words import listed, mark
+from checklist_app.checklists.words import lift_is, listed, mark
 from checklist_app.mechanics.sources import SOURCES
 from checklist_app.operations.check import Check, Verdict, highest_utilisation
 from checklist_app.operations.evaluate import Evaluation
@@ -73,7 +73,7 @@ def governing_of(evaluation: Evaluation, now: Running | None = None) -> Row | No
     if check is None:
         return None
     found, whole = row(evaluation, check, now), evaluation.verdict.words
-    rest = "" if whole == found.verdict else f". The lift is {whole}"
+    rest = "" if whole == found.verdict else f". {lift_is(whole)}"
     return replace(found, note=f"{found.verdict}, {found.note or found.reason}{rest}")
 
 
@@ -98,7 +98,7 @@ def announced(evaluation: Evaluation) -> str:
     """One sentence for those who do not see it: what governs, how much, which verdict."""
     check = evaluation.governs
     if check is None:
-        return f"Nothing is computed yet. The lift is {evaluation.verdict.words}."
+        return f"Nothing is computed yet. {lift_is(evaluation.verdict.words)}."
     large = checked.large(check) if check.computed else None
     figure = f", {large.text} {'per cent' if large.unit == '%' else large.unit}".rstrip() if large else ""
     return f"{checked.title(check)} governs{figure}, {check.verdict.words}."

@@ -2,7 +2,7 @@
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from checklist_app.checklists.assessing import LEFT, operation
+from checklist_app.checklists.assessing import ALL_CG, ALL_LENGTHS, LEFT, operation
 from checklist_app.checklists.typed_gear import HOOK_SLOTS, TypedSlot, leg_slots
 
 
@@ -11,6 +11,7 @@ def example() -> dict[str, str]:
     data = operation().example
     typed = dict(_entries("", data["entries"], HOOK_SLOTS))
     typed["rigging_kg"] = f"{_rigging_kg(data):g}"
+    typed[ALL_LENGTHS], typed[ALL_CG] = "tape", "trial"
     typed.update(_entries(f"leg/{LEFT}/", data["legs"][0], leg_slots(LEFT)))
     return typed
 
@@ -31,7 +32,8 @@ def _entries(prefix: str, given: Mapping[str, Any], slots: tuple[TypedSlot, ...]
             yield from _gear(by_name[name], answer)
         elif isinstance(answer, Mapping):
             yield f"{prefix}{name}", str(answer["value"])
-            yield f"{prefix}{name}.how", str(answer["how"])
+            if name == "mass_kg":
+                yield f"{name}.how", str(answer["how"])
         elif name not in ("day", "label"):
             yield f"{prefix}{name}", str(answer)
 

@@ -103,3 +103,16 @@ def test_gear_that_came_along_is_incoming_and_is_not_signed_for() -> None:
 
     assert now.items[("leg", "1-left", "sling")].state.custody == "incoming"
     assert now.evaluation.check("sling_usable[left]").verdict.words == "over limit"
+
+
+def test_the_form_sends_all_that_the_example_typed() -> None:
+    """What stands in the fields, sent again as it is, is assessed as the example was."""
+    import re
+
+    shop = Shop()
+    page = shop.get("/assess?example=yes", person=None).html
+    texts = dict(re.findall(r'<input[^>]* name="([^"]+)"[^>]*inputmode="decimal"[^>]* value="([^"]*)"', page))
+    fields = re.findall(r'name="([^"]+)"', page)
+
+    assert set(example()) - {"eyes_given"} <= set(fields)
+    assert texts["mass_kg"] == example()["mass_kg"]
