@@ -1,5 +1,4 @@
 """How a task ends. Every closing is kept and sealed; a lift that was refused is worth a record too."""
-from collections.abc import Iterable
 from dataclasses import dataclass
 
 from checklist_app.checklists.entry import Entry, Path
@@ -34,12 +33,12 @@ class Course:
 
 @dataclass(frozen=True)
 class Possible:
-    """One closing; `why_not` says why it cannot be chosen now."""
+    """One closing. `why_not` says why it cannot be chosen; `first` what is still to be answered before it is sent."""
 
     text: str
     words: str
     why_not: str
-    needs_words: bool
+    first: str
 
 
 def closing_entry(folded: Folded) -> Entry | None:
@@ -49,7 +48,7 @@ def closing_entry(folded: Folded) -> Entry | None:
 
 def possible(course: Course) -> tuple[Possible, ...]:
     """All closings in their order, each with what stands against it."""
-    return tuple(Possible(text, WORDS[text], why_not(text, course), text in NEEDS_WORDS) for text in CLOSINGS)
+    return tuple(Possible(text, WORDS[text], why_not(text, course), _first(text, course)) for text in CLOSINGS)
 
 
 def why_not(text: str, course: Course) -> str:
@@ -69,7 +68,7 @@ def fault(text: str, said: str, course: Course) -> str:
     """What is wrong with this closing as it was sent; empty when nothing is."""
     if text not in CLOSINGS:
         return "Choose how it ended."
-    if found := why_not(text, course):
+    if found := why_not(text, course) or _first(text, course):
         return found
     return "Say why, in a sentence." if text in NEEDS_WORDS and not said else ""
 
@@ -84,10 +83,9 @@ def _why_not_completed(course: Course) -> str:
         return "It is stopped: a supervisor goes on first."
     if not course.signed:
         return "Not every sign-off stands."
-    if not course.landed:
-        return "It does not stand on its landing place yet."
-    return f"First: {_first(course.missing)}." if course.missing else ""
+    return "" if course.landed else "It does not stand on its landing place yet."
 
 
-def _first(missing: Iterable[str]) -> str:
-    return next(iter(missing))
+def _first(text: str, course: Course) -> str:
+    """Only a completed lift asks for every answer; the others are closed with what there is."""
+    return f"First: {course.missing[0]}." if text == COMPLETED and course.missing else ""
