@@ -49,6 +49,9 @@ def used(check: Check) -> str:
         nominal, furthest = left(check, check["unit"]), left(worst, check["unit"])
         return nominal if furthest in (nominal, NOTHING) else f"{nominal}, at worst {furthest}"
 
+    if "why" in check:
+        return str(check["verdict"])
+
     return "not in order" if check["verdict"] == "over limit" else "in order"
 
 
@@ -71,9 +74,29 @@ def left(of: Mapping[str, Any], unit: str) -> str:
     return f"{measured(str(abs(away)), unit)} {'left' if away >= 0 else 'beyond'}"
 
 
+def every_check(evaluation: Mapping[str, Any]) -> list[Check]:
+    """The computed checks, and those that wait or could not be assessed, the worst first."""
+    stopped = [("waiting", f"for {', '.join(one['value'])}", one["name"]) for one in evaluation["waiting_words"]]
+    stopped += [("cannot be assessed", str(one["value"]), one["name"]) for one in evaluation["refused"]]
+    found = [*evaluation["checks"], *({"name": name, "title": spoken(name), "row": None, "kind": "state", "unit": "",
+                                       "verdict": verdict, "why": why} for verdict, why, name in stopped)]
+
+    return sorted(found, key=rank)
+
+
 def governing(record: Mapping[str, Any]) -> Check | None:
     """The check that decided, if anything could be computed."""
-    return next((check for check in record["evaluation"]["checks"] if check["name"] == record["governs"]), None)
+    return next((check for check in every_check(record["evaluation"]) if check["name"] == record["governs"]), None)
+
+
+def spoken(name: str) -> str:
+    """A technical name as it is read.
+
+    >>> spoken("sling_strength[left]")
+    'left sling strength'
+    """
+    bare, _, row = name.partition("[")
+    return " ".join(filter(None, (row.rstrip("]"), bare.replace("_", " "))))
 
 
 def rank(check: Check) -> tuple[int, float]:

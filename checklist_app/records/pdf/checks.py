@@ -23,11 +23,11 @@ def checks(document: Document, record: Record) -> None:
     if ranked:
         document.add(table(document, ranked))
     for name, why in named(found, "waiting_words"):
-        document.add(document.paragraph(f"Waiting: {spoken(name)}, for {', '.join(why)}."))
+        document.add(document.paragraph(f"Waiting: {figures.spoken(name)}, for {', '.join(why)}."))
     for name, why in named(found, "refused"):
-        document.add(document.paragraph(f"Cannot be assessed: {spoken(name)}. {sentence(str(why))}"))
+        document.add(document.paragraph(f"Cannot be assessed: {figures.spoken(name)}. {sentence(str(why))}"))
     for name, why in named(found, "not_applicable"):
-        document.add(document.paragraph(f"Not applicable: {spoken(name)}. {sentence(str(why))}", "note"))
+        document.add(document.paragraph(f"Not applicable: {figures.spoken(name)}. {sentence(str(why))}", "note"))
     if ranked:
         document.add(document.heading(2, "Working and sources"))
     printed: dict[str, int] = {}
@@ -58,7 +58,7 @@ def worked(document: Document, check: Mapping[str, Any], printed: dict[str, int]
     lines = [document.paragraph(f"{printed[line]}. {line}", "line") for line in fresh]
     notes = [f"Follows from {ranges(known)}."] if known else []
     if check.get("driver"):
-        notes.append(f"Moved most by: {spoken(str(check['driver']))}.")
+        notes.append(f"Moved most by: {figures.spoken(str(check['driver']))}.")
     if check.get("worst") and check["kind"] != "state":
         worst = check["worst"]
         notes.append(f"At worst: {figures.measured(worst.get('demand'), check['unit'])} of "
@@ -86,9 +86,3 @@ def ranges(numbers: list[int]) -> str:
             runs.append([number])
 
     return "lines " + ", ".join(str(run[0]) if len(run) == 1 else f"{run[0]} to {run[-1]}" for run in runs)
-
-
-def spoken(name: str) -> str:
-    """A technical name as it is read: sling_strength[left] is left sling strength."""
-    bare, _, row = name.partition("[")
-    return " ".join(filter(None, (row.rstrip("]"), bare.replace("_", " "))))

@@ -20,7 +20,8 @@ from checklist_app.records.pdf.plate import plate
 
 AT, HEAD, GAP = 0.56, 60 * mm, 5 * mm
 RIGHT_WIDE = WIDTH * (1 - AT) - 5 * mm
-PLATE, LOWEST_DRAWING, FEWEST_CHECKS, MOST_CHECKS = 60 * mm, 70 * mm, 4, 12
+PLATE, LOWEST_DRAWING, FEWEST_CHECKS, MOST_CHECKS = 60 * mm, 70 * mm, 4, 24
+ALL_HIGH = 150 * mm
 Record = Mapping[str, Any]
 
 
@@ -29,7 +30,7 @@ def first_page(document: Document, record: Record, inks: Mapping[str, bytes], dr
     verdicts = {check["name"]: str(check["verdict"]) for check in record["evaluation"]["checks"]}
     signed = plate(document, record, inks, PLATE)
     signed_height = signed.wrap(PLATE, HEIGHT)[1]
-    checks = best_fit(document, record, max(signed_height, 45 * mm))
+    checks = best_fit(document, record, max(signed_height, 45 * mm if drawing is not None else ALL_HIGH))
     foot = max(signed_height, checks.wrap(WIDTH - PLATE - GAP, HEIGHT)[1])
     height = FIRST_HEIGHT - HEAD - foot - 2 * GAP
     document.add(masthead(document, record))
@@ -37,6 +38,7 @@ def first_page(document: Document, record: Record, inks: Mapping[str, bytes], dr
         document.add(drawn(document, drawing, WIDTH, height, AT, verdicts), Spacer(1, GAP))
     else:
         document.add(document.figure(WIDTH, 2 * GAP, "the line ends", lambda sheet: plumb_end(sheet, 2 * GAP)))
+        document.add(*why_stopped(document, record))
     document.add(document.beside([(WIDTH - PLATE - GAP, [checks]), (GAP, []), (PLATE, [signed])]))
     if drawing is not None and height < LOWEST_DRAWING:
         document.next_page()
@@ -72,12 +74,21 @@ def verdict(sheet: Sheet, record: Record) -> None:
     draw_mark(sheet, record["verdict"], 0, 16 * mm, 10 * mm)
     sheet.setFillColor(INK)
     giant, small = headline(check, record["verdict"])
-    end = sheet.write(13 * mm, 17 * mm, giant, faces.BOLD, 32 if small else 19)
+    end = sheet.write(13 * mm, (17 if small else 15.5) * mm, giant, faces.BOLD, 32 if small else 16)
     sheet.write(end + 4, 17 * mm, small, faces.PLAIN, 18)
     lines = [(f"{figures.title(check)} governs", faces.BOLD, 10)] if check else []
     lines += [(record["verdict"] + spread_words(check), faces.PLAIN, 9.5)]
     for row, (line, face, size) in enumerate(lines):
         sheet.write(0, 9.5 * mm - row * 4.8 * mm, shortened(line, face, size, wide), face, size)
+
+
+def why_stopped(document: Document, record: Record) -> list[Flowable]:
+    """The whole reason, where what governs could not be assessed."""
+    check = figures.governing(record)
+    if check is None or "why" not in check:
+        return []
+
+    return [document.paragraph(words.sentence(f"{figures.title(check)}: {check['why']}")), Spacer(1, GAP)]
 
 
 def headline(check: figures.Check | None, word: str) -> tuple[str, str]:
@@ -91,6 +102,8 @@ def headline(check: figures.Check | None, word: str) -> tuple[str, str]:
 
 
 def spread_words(check: figures.Check | None) -> str:
+    if check is not None and "why" in check:
+        return f": {check['why']}"
     if check is None or check["kind"] != "strength":
         return ""
     worst = figures.percentage(check.get("worst") or {})
@@ -101,7 +114,7 @@ def spread_words(check: figures.Check | None) -> str:
 
 def seal(sheet: Sheet, record: Record, x: float) -> None:
     radius = 14 * mm
-    y = HEAD - 27 * mm
+    y = HEAD - 24 * mm
     sheet.line_of(PLUMB, 2.2, x, HEAD, x, y + radius)
     sheet.line_of(PLUMB, 1.6, x - 6, y - radius + 2, x - 9, y - radius - 9)
     sheet.line_of(PLUMB, 1.6, x + 6, y - radius + 2, x + 9, y - radius - 9)
@@ -121,7 +134,7 @@ def shortened(text: str, face: str, size: float, widest: float) -> str:
 
 def best_fit(document: Document, record: Record, height: float) -> Ruled:
     """The worst checks, as many as stand beside the signatures."""
-    ranked = sorted(record["evaluation"]["checks"], key=figures.rank)
+    ranked = figures.every_check(record["evaluation"])
     for count in range(min(MOST_CHECKS, len(ranked)), FEWEST_CHECKS, -1):
         table = checks_table(document, ranked, count)
         if table.wrap(WIDTH - PLATE - GAP, HEIGHT)[1] <= height:

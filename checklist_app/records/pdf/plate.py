@@ -55,6 +55,7 @@ def closing(document: Document, record: Mapping[str, Any]) -> list[Flowable]:
     end = record["closing"]
     return [document.paragraph("Closed out", "note"),
             document.paragraph(f"{words.sentence(end['text'])} {end['by']}", "bold"),
+            *([document.paragraph(end["words"], "small")] if end["words"] else []),
             document.paragraph(words.clock(end["at"]), "note")]
 
 

@@ -13,7 +13,7 @@ from checklist_app.records.pdf.first_page import first_page
 
 AUTHOR = "Checklist app"
 SUPPORT = ("The checks support, and do not replace, a competent person's plan, the makers' plates and local law.")
-BANNER = "DEMONSTRATION. Invented people, loads and gear. Nothing here was lifted."
+BANNER = "DEMONSTRATION. Nothing here was lifted."
 Part = Callable[[str], bytes | None]
 
 
