@@ -73,7 +73,7 @@ def _note(item: Item) -> str:
     if item.fault:
         return item.fault
     if state.quarantined:
-        return f"{'; '.join(state.quarantined)}. Since {day(state.since)}."
+        return f"{'; '.join(state.quarantined).rstrip('.')}. Since {day(state.since)}."
     if state.overdue:
         return f"Was due {day(state.due)}."
     examined = f"Next due {day(state.due)}." if state.due else "No examination entered."

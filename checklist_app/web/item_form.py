@@ -79,7 +79,7 @@ def ask(field: Field, name: str, text: str, faults: Mapping[str, str]) -> dict[s
         "name": name, "id": "f-" + name.replace("/", "-"), "words": headline(field.words), "unit": field.unit,
         "hint": hint(field), "text": text, "inputmode": INPUTS.get(field.type, "text"), "required": field.required,
         "choices": YES_NO if field.type is FieldType.FLAG else tuple((one, one) for one in field.choices),
-        "fault": faults.get(name, ""),
+        "fault": headline(faults.get(name, "")),
     }
 
 
