@@ -24,6 +24,7 @@ from checklist_app.web import (
     start,
     static,
     travelling,
+    waiting,
 )
 from checklist_app.web import records as record_pages
 
@@ -56,7 +57,7 @@ def create_app(folder: str | Path, **overrides: Any) -> Flask:
     app.after_request(static.with_edition)
     faults.explain(app)
     for module in (static, start, sign_in, people, registers, item_actions, entries, sealing_pages, record_pages,
-                   travelling):
+                   waiting, travelling):
         app.register_blueprint(module.blueprint)
     access.refuse_undeclared(app)
     with app.app_context():

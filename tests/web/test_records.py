@@ -144,6 +144,24 @@ def test_a_record_of_which_nothing_whole_is_left_is_not_shown(auditor: Visitor, 
     assert answer.status_code == 500 and "was altered" in answer.text
 
 
+def test_a_closed_task_whose_photograph_is_gone_waits_until_a_supervisor_declares_it_lost(
+        auditor: Visitor, people: People, store: Store) -> None:
+    lift = Lift(store, "t-d7-1", "d7").plan()
+    lift.photo("rigged_photo", jpeg("#123456"), arrives=False)
+    lift.close("abandoned", "Rain.")
+    supervisor, rigger = people.visitor("supervisor"), people.visitor("rigger")
+    assert "1 photograph has not arrived yet" in auditor.get("/records/waiting").text
+    assert "Declare" not in auditor.get("/records/waiting").text
+    assert auditor.post(f"/records/waiting/{lift.id}/lost").status_code == 403
+    assert rigger.post(f"/records/waiting/{lift.id}/lost").status_code == 403
+    assert "Declare 1 lost" in supervisor.get("/records/waiting").text
+    answer = supervisor.post(f"/records/waiting/{lift.id}/lost")
+    record = chain.everything(store)[-1]
+    assert (answer.status_code, answer.location) == (303, f"/records/{record.digest}")
+    assert record.record["lost"] == [digest(jpeg("#123456"))]
+    assert "Every closed task has its record" in auditor.get("/records/waiting").text
+
+
 def test_an_address_of_no_record_is_not_found(auditor: Visitor) -> None:
     assert auditor.get(f"/records/{'0' * 64}").status_code == 404
     assert auditor.get(f"/records/{'0' * 64}.pdf").status_code == 404
