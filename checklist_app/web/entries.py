@@ -3,7 +3,7 @@
 import json
 from typing import Any
 
-from flask import Blueprint, Response, abort, jsonify, request
+from flask import Blueprint, Response, abort, jsonify, make_response, request
 
 from checklist_app.checklists.entry import Entry, trusted
 from checklist_app.records.door import CONFIRMED, TooMany
@@ -16,6 +16,7 @@ from checklist_app.web.sealing import seal_what_closed, seal_what_was_left
 
 LARGEST_BATCH_BYTES = 1024 * 1024
 BEARER = "Bearer "
+JPEG = b"\xff\xd8\xff"
 
 blueprint = Blueprint("entries", __name__)
 
@@ -59,6 +60,20 @@ def put_part(digest: str) -> Response:
     seal_what_was_left()
 
     return jsonify(part=digest)
+
+
+@blueprint.get("/parts/<digest>")
+@signed_in
+def photo(digest: str) -> Response:
+    """A photograph that was taken for a task or an item. Words, signatures and documents are not given out here."""
+    data = current.store().parts.get(digest)
+    if data is None or not data.startswith(JPEG):
+        abort(404)
+    response = make_response(data)
+    response.headers["Content-Type"] = "image/jpeg"
+    response.headers["Cache-Control"] = "private, max-age=3600"
+
+    return response
 
 
 def confirmed(items: list[Any], answers: list[dict[str, Any]]) -> list[Entry]:

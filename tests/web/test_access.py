@@ -28,7 +28,7 @@ TABLE = {
     "/static/<path:name>": (ALL, NONE),
     "/device": (SIGNED_IN, NONE),
     "/entries": (NONE, ALL),
-    "/parts/<digest>": (NONE, ALL),
+    "/parts/<digest>": (SIGNED_IN, ALL),
     "/people": (ADMIN, NONE),
     "/people/new": (ADMIN, ADMIN),
     "/people/<person>": (ADMIN, ADMIN),

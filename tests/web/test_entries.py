@@ -139,3 +139,14 @@ def test_a_part_is_kept_under_its_digest_and_nothing_else(app: Flask, phone: Pho
 def test_a_photo_of_several_megabytes_is_taken(phone: Phone) -> None:
     data = b"\xff\xd8\xff" + bytes(3_000_000)
     assert phone.raw(data, f"/parts/{hashlib.sha256(data).hexdigest()}").status_code == 200
+
+
+def test_a_photograph_is_shown_to_whoever_is_signed_in_and_words_are_shown_to_nobody(
+        app: Flask, phone: Phone, people: People, nobody: Visitor) -> None:
+    photo, words = b"\xff\xd8\xff\xe0 a photograph", canonical({"salt": "s", "text": "Ada fell ill"})
+    for data in (photo, words):
+        assert phone.raw(data, f"/parts/{hashlib.sha256(data).hexdigest()}").status_code == 200
+    shown = people.visitor("auditor").get(f"/parts/{hashlib.sha256(photo).hexdigest()}")
+    assert (shown.status_code, shown.data, shown.content_type) == (200, photo, "image/jpeg")
+    assert phone.client.get(f"/parts/{hashlib.sha256(words).hexdigest()}").status_code == 404
+    assert nobody.get(f"/parts/{hashlib.sha256(photo).hexdigest()}").status_code in (303, 401)
