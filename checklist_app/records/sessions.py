@@ -22,9 +22,9 @@ class Sessions:
     def __init__(self, database: p.Database) -> None:
         self.db = database
 
-    def open(self, person: str, device: str, now: datetime) -> str:
-        """The secret of a new sign-in; what ran out long ago is swept away."""
-        secret = secrets.token_urlsafe(32)
+    def open(self, person: str, device: str, now: datetime, beginning: str = "") -> str:
+        """The secret of a new sign-in, with a beginning that nobody can change; what ran out long ago is swept away."""
+        secret = beginning + secrets.token_urlsafe(32)
         at = moment(now)
         with sqlite.writing(self.db):
             Session.delete().where(Session.seen_at < moment(now - timedelta(days=SWEPT_DAYS))).execute(self.db)

@@ -100,7 +100,8 @@ def ruled(head: Sequence[str], rows: Sequence[Sequence[Cell]], widths: Sequence[
     cells = [[cell(one, column in right) for column, one in enumerate(row)] for row in rows]
     top = [[words(one, "headright" if column in right else "head", "TH") for column, one in enumerate(head)]]
 
-    return Ruled(top + cells, colWidths=list(widths), repeatRows=1, style=RULING, hAlign="LEFT", spaceAfter=6)
+    return Ruled(top + cells, colWidths=list(widths), repeatRows=1, splitInRow=1, style=RULING, hAlign="LEFT",
+                 spaceAfter=6)
 
 
 RULING = [

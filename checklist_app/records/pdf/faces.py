@@ -42,6 +42,7 @@ def printable(text: str) -> tuple[str, set[str]]:
     return "".join(f"[U+{ord(one):04X}]" if one in lost else one for one in text), lost
 
 
+@cache
 def face_of(character: str, wanted: str) -> str | None:
     """The wanted face if it has the character, else the face of signs if that has it."""
     if unicodedata.category(character) in STEERING:

@@ -1,6 +1,7 @@
 """The first page: the line falls from the edge of the paper into the drawing's hook; verdict, seal, signatures."""
 
 from collections.abc import Mapping
+from itertools import accumulate
 from typing import Any
 
 from reportlab.lib.units import mm
@@ -22,6 +23,7 @@ AT, HEAD, GAP = 0.56, 60 * mm, 5 * mm
 RIGHT_WIDE = WIDTH * (1 - AT) - 5 * mm
 PLATE, LOWEST_DRAWING, FEWEST_CHECKS, MOST_CHECKS = 60 * mm, 70 * mm, 4, 24
 ALL_HIGH = 150 * mm
+LONGEST_TITLE, LONGEST_PLACE = 60, 140
 Record = Mapping[str, Any]
 
 
@@ -47,15 +49,21 @@ def first_page(document: Document, record: Record, inks: Mapping[str, bytes], dr
 
 def masthead(document: Document, record: Record) -> Flowable:
     """Left of the line what was lifted, right of it the verdict, and the seal."""
+    place = one_line(f"{record['operation_words']}{', ' + record['place'] if record['place'] else ''}.", LONGEST_PLACE)
     left = [
         Spacer(1, 13 * mm), document.paragraph(f"Record of a lift, number {record['number']}", "note"),
-        document.heading(1, record["title"]),
-        document.paragraph(f"{record['operation_words']}{', ' + record['place'] if record['place'] else ''}."),
+        document.heading(1, one_line(record["title"], LONGEST_TITLE)),
+        document.paragraph(place),
         document.paragraph(f"{words.day(record['day'])}. {class_words(record)} Closed: {record['closing']['text']}."),
     ]
     right = document.figure(RIGHT_WIDE, HEAD, verdict_words(record), lambda sheet: verdict(sheet, record))
 
     return document.beside([(WIDTH * AT - 4 * mm, left), (9 * mm, []), (RIGHT_WIDE, [right])], HEAD)
+
+
+def one_line(text: str, most: int) -> str:
+    """A name as long as the masthead has room for; in full it stands among the answers."""
+    return text if len(text) <= most else f"{text[:most].rstrip()} …"
 
 
 def class_words(record: Record) -> str:
@@ -135,12 +143,13 @@ def shortened(text: str, face: str, size: float, widest: float) -> str:
 def best_fit(document: Document, record: Record, height: float) -> Ruled:
     """The worst checks, as many as stand beside the signatures."""
     ranked = figures.every_check(record["evaluation"])
-    for count in range(min(MOST_CHECKS, len(ranked)), FEWEST_CHECKS, -1):
-        table = checks_table(document, ranked, count)
-        if table.wrap(WIDTH - PLATE - GAP, HEIGHT)[1] <= height:
-            return table
+    whole = checks_table(document, ranked, min(MOST_CHECKS, len(ranked)))
+    whole.wrap(WIDTH - PLATE - GAP, HEIGHT)
+    tops = list(accumulate(whole._rowHeights))
+    room = height if len(ranked) <= MOST_CHECKS and tops[-1] <= height else height - tops[0]
+    count = max(sum(top <= room for top in tops) - 1, min(FEWEST_CHECKS, len(ranked)))
 
-    return checks_table(document, ranked, min(FEWEST_CHECKS, len(ranked)))
+    return checks_table(document, ranked, min(count, len(ranked), MOST_CHECKS))
 
 
 def checks_table(document: Document, ranked: list[Any], count: int) -> Ruled:

@@ -13,6 +13,7 @@ from checklist_app.records.pdf.document import Document
 from checklist_app.records.pdf.marks import PAPER
 
 INK_HIGH = 9 * mm
+LONGEST = 240
 
 
 def plate(document: Document, record: Mapping[str, Any], inks: Mapping[str, bytes], width: float) -> Table:
@@ -55,8 +56,13 @@ def closing(document: Document, record: Mapping[str, Any]) -> list[Flowable]:
     end = record["closing"]
     return [document.paragraph("Closed out", "note"),
             document.paragraph(f"{words.sentence(end['text'])} {end['by']}", "bold"),
-            *([document.paragraph(end["words"], "small")] if end["words"] else []),
+            *([document.paragraph(brief(end["words"]), "small")] if end["words"] else []),
             document.paragraph(words.clock(end["at"]), "note")]
+
+
+def brief(text: str) -> str:
+    """As much as the first page has room for; the whole stands under What happened."""
+    return text if len(text) <= LONGEST else f"{text[:LONGEST].rstrip()} … (the rest: What happened)"
 
 
 def void_note(document: Document, record: Mapping[str, Any]) -> list[Flowable]:

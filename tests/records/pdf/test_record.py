@@ -186,5 +186,18 @@ def test_a_lift_of_which_nothing_could_be_computed_is_a_record_too(store: Store)
     told = "".join(leaf.extract_text() for leaf in pypdf.PdfReader(
         io.BytesIO(files.pdf_path(store.records, found.number, found.digest).read_bytes())).pages)
     assert found.record["governs"] is None and found.record["verdict"] == "waiting"
-    for words in ("No load picked", "No signature stands", "Hoist strength", "Class not reached", "<b>& so on</b>", "[U+1F3D7]"):
+    for words in ("No load picked", "No signature stands", "Hoist strength", "Class not reached", "<b>& so on</b>",
+                  "[U+1F3D7]"):
         assert words in " ".join(told.split()), words
+
+
+def test_whatever_length_of_words_somebody_typed_the_record_is_made_and_holds_them_all(store: Store) -> None:
+    lift, words = Lift(store, "t-d8-1", "d8").plan(), " ".join(f"word{number}" for number in range(3000))
+    lift.words("odd", "text", words)
+    lift.words("landing", "text", "y" * 2000)
+    lift.close("abandoned", words)
+    found = chain.find(store, seal(store, lift.id, AT))
+    assert found is not None
+    file = files.pdf_path(store.records, found.number, found.digest)
+    told = subprocess.run(["pdftotext", "-raw", file, "-"], capture_output=True, text=True, check=True).stdout
+    assert told.count("word2999") == 2 and "".join(told.split()).count("y" * 500) >= 1
