@@ -28,7 +28,8 @@ class Sessions:
         at = moment(now)
         with sqlite.writing(self.db):
             Session.delete().where(Session.seen_at < moment(now - timedelta(days=SWEPT_DAYS))).execute(self.db)
-            Session.insert(digest=_digest(secret), person=person, device=device, started_at=at, seen_at=at).execute(self.db)
+            row = {"person": person, "device": device, "started_at": at, "seen_at": at}
+            Session.insert(digest=_digest(secret), **row).execute(self.db)
 
         return secret
 

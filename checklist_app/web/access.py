@@ -9,7 +9,8 @@ from werkzeug.wrappers import Response as AnyResponse
 
 from checklist_app.records.account_tables import ROLES
 from checklist_app.web import current
-from checklist_app.web.security import CHANGES, SESSION, set_cookie
+from checklist_app.web.cookies import cookie, set_cookie
+from checklist_app.web.security import CHANGES, SESSION
 
 View = TypeVar("View", bound=Callable[..., Any])
 NOBODY = "nobody"
@@ -17,6 +18,7 @@ WRITERS = ("rigger", "supervisor", "administrator")
 KEEPERS = ("supervisor", "administrator")
 DEVICE = "device"
 DEVICE_DAYS = 400
+BY_HTTPS = "https-"
 
 
 def allowed(*reads: str, writes: tuple[str, ...] | None = None) -> Callable[[View], View]:
@@ -51,12 +53,14 @@ def refuse_undeclared(app: Flask) -> None:
 
 
 def identify() -> None:
-    """Find the device and the sign-in by their cookies. A sign-in holds on its own device only."""
-    if request.endpoint == "static_files.static_file":
+    """Find the device and the sign-in by their cookies. A sign-in holds on its own device only, and on its own way:
+    what somebody could read along by http opens nothing by https."""
+    if request.blueprint in ("static_files", "engine"):
         return
-    g.device = known_device(request.cookies.get(DEVICE, ""))
-    secret = request.cookies.get(SESSION, "")
-    found = current.sessions().find(secret, current.now()) if secret else None
+    g.device = known_device(cookie(DEVICE))
+    secret = cookie(SESSION)
+    comes_right = secret and secret.startswith(BY_HTTPS) == request.is_secure
+    found = current.sessions().find(secret, current.now()) if comes_right else None
     g.account = found.person if found is not None and found.device == g.device else None
 
 

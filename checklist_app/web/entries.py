@@ -12,6 +12,7 @@ from checklist_app.records.parts import LARGEST_BYTES, NotThatPart
 from checklist_app.records.store import SetBack
 from checklist_app.web import current
 from checklist_app.web.access import DEVICE, by_device, signed_in
+from checklist_app.web.cookies import cookie
 from checklist_app.web.sealing import seal_what_closed, seal_what_was_left
 
 LARGEST_BATCH_BYTES = 1024 * 1024
@@ -25,7 +26,7 @@ blueprint = Blueprint("entries", __name__)
 @signed_in
 def device() -> Response:
     """What the page script needs to send entries by itself. Only a page of ours can read it."""
-    return jsonify(device=current.device(), credential=request.cookies.get(DEVICE, ""))
+    return jsonify(device=current.device(), credential=cookie(DEVICE))
 
 
 @blueprint.put("/entries")

@@ -9,6 +9,7 @@ from checklist_app.checklists.frame import frame
 from checklist_app.checklists.render import render
 from checklist_app.records.moments import moment
 from checklist_app.web import current
+from checklist_app.web.cookies import cookie
 from checklist_app.web.security import form_token
 
 THEME = "theme"
@@ -18,7 +19,7 @@ DEMONSTRATION = "DEMONSTRATION. All is invented."
 def asked() -> Request:
     """What a page needs to know of the request when it reads no form."""
     return Request(request.method, request.path, person=current.person(), device=current.device(),
-                   at=moment(current.now()), form_token=form_token(), theme=request.cookies.get(THEME, ""),
+                   at=moment(current.now()), form_token=form_token(), theme=cookie(THEME),
                    mark=DEMONSTRATION if current_app.config["DEMO"] else "")
 
 

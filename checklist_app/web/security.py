@@ -7,8 +7,14 @@ from urllib.parse import urlsplit
 
 from flask import Flask, Response, abort, g, request
 
+from checklist_app.web.cookies import cookie, set_cookie
+
 POLICY = "; ".join((
     "default-src 'self'",
+    "script-src 'self' 'wasm-unsafe-eval'",
+    "worker-src 'self'",
+    "connect-src 'self'",
+    "manifest-src 'self'",
     "img-src 'self' data: blob:",
     "object-src 'none'",
     "base-uri 'none'",
@@ -38,7 +44,7 @@ def protect(app: Flask) -> None:
 
 def greet() -> None:
     """Everybody gets a secret of his own, even before signing in: the token of the forms hangs on it."""
-    g.form_secret = request.cookies.get(SESSION) or request.cookies.get(VISIT) or ""
+    g.form_secret = cookie(SESSION) or cookie(VISIT)
     g.new_visit = ""
 
 
@@ -68,7 +74,9 @@ def from_our_own_page() -> bool:
     if origin is None:
         return request.method == "POST" and request.headers.get("Sec-Fetch-Site", "same-origin") == "same-origin"
 
-    return urlsplit(origin).netloc == request.host and origin != "null"
+    said = urlsplit(origin)
+
+    return said.netloc == request.host and (said.scheme == "https" or not request.is_secure)
 
 
 def token_fits() -> bool:
@@ -86,9 +94,3 @@ def dress(response: Response) -> Response:
         set_cookie(response, VISIT, g.new_visit)
 
     return response
-
-
-def set_cookie(response: Response, name: str, value: str, days: int | None = None) -> None:
-    """A cookie that no script reads and no other site sends."""
-    age = None if days is None else days * 86_400
-    response.set_cookie(name, value, max_age=age, httponly=True, samesite="Lax", secure=request.is_secure, path="/")

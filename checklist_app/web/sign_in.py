@@ -9,9 +9,10 @@ from checklist_app.records.account_tables import Account
 from checklist_app.records.accounts import TooSoon, WrongPin
 from checklist_app.records.pins import pin_fault
 from checklist_app.web import current
-from checklist_app.web.access import DEVICE, everybody, remember_device, signed_in, way_inside
+from checklist_app.web.access import BY_HTTPS, DEVICE, everybody, remember_device, signed_in, way_inside
+from checklist_app.web.cookies import cookie, set_cookie, take_back
 from checklist_app.web.pages import frame_of, page
-from checklist_app.web.security import SESSION, VISIT, set_cookie
+from checklist_app.web.security import SESSION, VISIT
 
 NO_SUCH = "Name and PIN do not belong together."
 NOT_SAME = "The two PINs differ."
@@ -48,10 +49,10 @@ def sign_in() -> AnyResponse:
 @blueprint.post("/sign-out")
 @signed_in
 def sign_out() -> AnyResponse:
-    current.sessions().close(request.cookies.get(SESSION, ""))
+    current.sessions().close(cookie(SESSION))
     current.store().devices.sign_out(current.device(), current.account().person)  # type: ignore[union-attr]
     response = redirect("/", 303)
-    response.delete_cookie(SESSION, path="/")
+    take_back(response, SESSION)
 
     return response
 
@@ -81,17 +82,17 @@ def new_pin() -> AnyResponse:
 def let_in(account: Account, location: str) -> AnyResponse:
     """Open a sign-in on this device, enrolling the device at its first."""
     devices = current.store().devices
-    device, credential = current.device(), request.cookies.get(DEVICE, "")
+    device, credential = current.device(), cookie(DEVICE)
     if not device:
         device, credential = devices.enrol()
         current.accounts().used_on(account.person, device, current.now())
     devices.sign_in(device, account.person)
-    current.sessions().close(request.cookies.get(SESSION, ""))
-    secret = current.sessions().open(account.person, device, current.now())
+    current.sessions().close(cookie(SESSION))
+    secret = current.sessions().open(account.person, device, current.now(), BY_HTTPS if request.is_secure else "")
     response = redirect(location, 303)
     remember_device(response, credential)
     set_cookie(response, SESSION, secret)
-    response.delete_cookie(VISIT, path="/")
+    take_back(response, VISIT)
 
     return response
 

@@ -10,8 +10,8 @@ from checklist_app.records.accounts import tidy
 from checklist_app.records.pins import pin_fault
 from checklist_app.web import current, registry
 from checklist_app.web.access import everybody, way_inside
+from checklist_app.web.cookies import set_cookie, take_back
 from checklist_app.web.pages import THEME, frame_of, page
-from checklist_app.web.security import set_cookie
 from checklist_app.web.sign_in import NO_CODE, NOT_SAME, let_in
 
 YEAR_DAYS = 365
@@ -66,7 +66,7 @@ def theme() -> AnyResponse:
     if chosen in THEMES:
         set_cookie(response, THEME, chosen, days=YEAR_DAYS)
     else:
-        response.delete_cookie(THEME, path="/")
+        take_back(response, THEME)
 
     return response
 

@@ -93,9 +93,26 @@ def test_over_https_the_cookies_stay_on_https(people: People, nobody: Visitor) -
     people.add("Ines Okoro", "supervisor")
     nobody.get("/sign-in", base_url="https://localhost")
     sent = nobody.post("/sign-in", {"typed": "Ines Okoro", "pin": PIN}, base_url="https://localhost")
-    given = [one for one in sent.headers.getlist("Set-Cookie") if one.startswith(("session=", "device="))]
+    given = [one for one in sent.headers.getlist("Set-Cookie") if one.startswith(("__Host-session=", "__Host-device="))]
     assert len(given) == 2
     assert all("Secure" in one for one in given)
+
+
+@pytest.mark.parametrize(("there", "here"), [("http", "https"), ("https", "http")])
+def test_a_sign_in_by_one_of_http_and_https_opens_nothing_by_the_other(people: People, nobody: Visitor, there: str,
+                                                                      here: str) -> None:
+    """Whoever read along by http has the secret, and can put it under any name."""
+    people.add("Ines Okoro", "supervisor")
+    nobody.get("/sign-in", base_url=f"{there}://localhost")
+    sent = nobody.post("/sign-in", {"typed": "Ines Okoro", "pin": PIN}, base_url=f"{there}://localhost")
+    assert sent.status_code == 303
+    assert nobody.get("/registers", base_url=f"{there}://localhost").status_code == 200
+    given = dict(one.split(";")[0].split("=", 1) for one in sent.headers.getlist("Set-Cookie"))
+    named = {name.removeprefix("__Host-"): secret for name, secret in given.items()}
+    before = "__Host-" if here == "https" else ""
+    for name in ("session", "device"):
+        nobody.client.set_cookie(before + name, named[name], secure=here == "https")
+    assert nobody.get("/registers", base_url=f"{here}://localhost").status_code == 303
 
 
 def test_after_signing_out_the_old_cookie_opens_nothing(people: People) -> None:
