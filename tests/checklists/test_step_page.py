@@ -203,3 +203,24 @@ def test_a_line_that_was_filled_by_the_register_shows_the_new_answer(begun: tupl
     given = shop.post(MASS.format(task), form, fragment=True)
 
     assert re.search(r'id="mass_kg-shown" hx-swap-oob="true">Mass of the load: <b>2410 kg, weighed</b>', given.html)
+
+
+def test_a_row_that_one_removed_while_another_answered_in_it_is_settled(begun: tuple[Shop, str]) -> None:
+    from checklist_app.checklists import values
+    from checklist_app.checklists.fold import seen_in_row
+    from checklist_app.checklists.made import Made
+
+    shop, task = begun
+    row, about = ("leg", "2-right"), ("task", task)
+    removed = Made(shop.request("POST", "/", counter=70_000))
+    removed.say(about, row, values.row("absent"), seen_in_row(running(shop.world, task).folded, row))
+    answered = Made(shop.request("POST", "/", counter=1, person=SUPERVISOR, device="s-2"))
+    answered.say(about, (*row, "hitch"), values.choice("straight"))
+    shop.entries.extend([*removed.keep, *answered.keep])
+    settle = f"/tasks/{task}/settle?where=leg/2-right"
+    shown = shop.get(settle).html
+    assert "It is there" in shown and "It is not there" in shown and faults(shown) == []
+
+    shop.post(settle, {"where": "leg/2-right", "holds": answered.keep[0].digest})
+    now = running(shop.world, task)
+    assert not now.folded.disputed and now.task.rows["leg"] == ("left", "right")

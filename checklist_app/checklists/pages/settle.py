@@ -4,7 +4,7 @@ from urllib.parse import quote
 
 from checklist_app.checklists.answer import Answer, Request, page
 from checklist_app.checklists.entry import Entry, Path
-from checklist_app.checklists.fold import seen, seen_in_row
+from checklist_app.checklists.fold import removes_row, seen, seen_in_row
 from checklist_app.checklists.frame import frame, go_to, whole
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.naming import prompt_words, value_words
@@ -30,7 +30,7 @@ def settle(request: Request, world: World, task: str) -> Answer:
 
     made = Made(request)
     if len(path) == 2:
-        gone = chosen.value == row("absent")
+        gone = removes_row(chosen)
         made.say(("task", task), path, row("absent" if gone else "present"),
                  seen_in_row(now.folded, path) if gone else _removals(now, path))
     else:
@@ -54,7 +54,7 @@ def _list(request: Request, now: Running) -> Answer:
 
 def _one(request: Request, world: World, now: Running, path: Path, fault: str = "", status: int = 200) -> Answer:
     shown = _frame(request, now, "Two answers differ")
-    answers = [{"digest": entry.digest, "words": _words(entry, world), "who": _who(entry, world), "at": entry.at}
+    answers = [{"digest": entry.digest, "words": _words(path, entry, world), "who": _who(entry, world), "at": entry.at}
                for entry in _choices(now, path)]
     return whole(request, "checklist/settle.html", shown, status, task=now.id, where="/".join(path), answers=answers,
                  asked=sentence(prompt_words(now.procedure, path)), fault_words=fault)
@@ -75,16 +75,17 @@ def _choices(now: Running, path: Path) -> tuple[Entry, ...]:
 
 
 def _heads_that_remove(now: Running, path: Path) -> tuple[Entry, ...]:
-    return tuple(each for each in now.folded.heads.get(path, ()) if each.value != row("present"))
+    return tuple(each for each in now.folded.heads.get(path, ()) if removes_row(each))
 
 
 def _removals(now: Running, path: Path) -> tuple[str, ...]:
     return tuple(entry.digest for entry in now.folded.heads.get(path, ()))
 
 
-def _words(entry: Entry, world: World) -> str:
-    if len(entry.path) == 2:
-        return "It is not there" if entry.value != row("present") else "It is there"
+def _words(path: Path, entry: Entry, world: World) -> str:
+    """The answer in words; of a row only whether it is there: somebody who answered in it says so."""
+    if len(path) == 2:
+        return "It is not there" if removes_row(entry) else "It is there"
     return value_words(entry.value, world)
 
 
