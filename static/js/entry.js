@@ -98,7 +98,7 @@ document.addEventListener("htmx:configRequest", ({ detail }) => {
 });
 
 document.addEventListener("htmx:afterRequest", ({ detail }) => {
-  const made = unsent.get(detail.elt.closest?.("form"));
+  const made = unsent.get(detail.requestConfig?.elt?.closest?.("form"));
   if (!made || !(detail.successful || detail.xhr?.status === 422)) return;
   const sent = new Set([...detail.requestConfig.formData.getAll("entry"), ...detail.requestConfig.formData.getAll("part")]);
   settle(made.entries.filter((text) => sent.has(text)));
