@@ -25,14 +25,14 @@ def degrees(angle_deg: float) -> str:
     return f"{angle_deg:.1f}°"
 
 
-def kilonewtons(force_kn: float) -> str:
-    """A force.
+def tonnes(load_t: float) -> str:
+    """A pull as the tags count it, so that it can be held against a WLL by eye.
 
     Example:
-        >>> kilonewtons(5.6619)
-        '5.66 kN'
+        >>> tonnes(1.0481)
+        '1.05 t'
     """
-    return f"{force_kn:.2f} kN" if force_kn < 100.0 else f"{force_kn:.1f} kN"
+    return f"{load_t:.2f} t"
 
 
 def percent(share: float) -> str:

@@ -17,7 +17,7 @@ from checklist_app.operations.drawing import (
     Text,
 )
 from checklist_app.operations.graph import Waits
-from checklist_app.operations.straight_lift.labels import degrees, kilonewtons, leg_percent, metres
+from checklist_app.operations.straight_lift.labels import degrees, leg_percent, metres, tonnes
 
 BEYOND_EYES, EYE_RADIUS_M, HOOK_RADIUS_M = 0.2, 0.03, 0.06
 ROPE_M = 4.0 * HOOK_RADIUS_M
@@ -72,7 +72,7 @@ def picture(
     top_z_m: float | None, lift_height_m: float | None, underside_below_hook_m: float | None,
     highest_hook_m: float | None, hook_height_m: float | None, fittings_m: float | None,
     leg_m: tuple[float | None, ...], leg_angle_deg: tuple[float | None, ...],
-    leg_tension_kn: tuple[float | None, ...], hung_tilt_along_deg: float | None, hung_tilt_across_deg: float | None,
+    leg_load_t: tuple[float | None, ...], hung_tilt_along_deg: float | None, hung_tilt_across_deg: float | None,
     leg: tuple[str, ...], checks: tuple[Check, ...],
 ) -> Drawing:
     """What is known so far, around the legs; without legs there is nothing to draw."""
@@ -87,12 +87,12 @@ def picture(
         *_above(fittings_m, highest_hook_m, hook_height_m),
         *_span(eyes, view.span_m),
     ]
-    for label, eye, long_m, angle_deg, pull_kn in zip(leg, eyes, leg_m, leg_angle_deg, leg_tension_kn, strict=True):
+    for label, eye, long_m, angle_deg, pull_t in zip(leg, eyes, leg_m, leg_angle_deg, leg_load_t, strict=True):
         outwards = -1.0 if eye == min(eyes) else 1.0
-        parts += _leg(outwards, label, eye, long_m, angle_deg, pull_kn, leg_percent(checks, label))
+        parts += _leg(outwards, label, eye, long_m, angle_deg, pull_t, leg_percent(checks, label))
     parts += _tilts(cg, hung_tilt_along_deg, hung_tilt_across_deg)
 
-    return Drawing(_told(leg, leg_angle_deg, leg_tension_kn, hung_tilt_along_deg), (0.0, 0.0), tuple(parts))
+    return Drawing(_told(leg, leg_angle_deg, leg_load_t, hung_tilt_along_deg), (0.0, 0.0), tuple(parts))
 
 
 def _body(
@@ -169,7 +169,7 @@ def _span(eyes: tuple[Point, Point], span_m: float) -> list[Primitive]:
 
 
 def _leg(
-    outwards: float, label: str, eye: Point, long_m: float | None, angle_deg: float | None, pull_kn: float | None,
+    outwards: float, label: str, eye: Point, long_m: float | None, angle_deg: float | None, pull_t: float | None,
     used: str,
 ) -> list[Primitive]:
     anchor = Anchor.END if outwards < 0.0 else Anchor.START
@@ -179,7 +179,7 @@ def _leg(
         radius, turned = ARC_SHARE * (long_m or 1.0), -90.0 + (angle_deg if eye[0] > 0.0 else -angle_deg)
         parts.append(Arc((0.0, 0.0), radius, -90.0, turned, Role.ANGLE, angle_about))
     told = (
-        (kilonewtons(pull_kn) if pull_kn is not None else "", Role.TEXT_BIG, about),
+        (tonnes(pull_t) if pull_t is not None else "", Role.TEXT_BIG, about),
         (used, Role.TEXT, about),
         (degrees(angle_deg) if angle_deg is not None else "", Role.TEXT_ANGLE, angle_about),
         (f"{label} {metres(long_m)}" if long_m is not None else "", Role.TEXT_SOFT, (f"leg_length_m[{label}]",)),
@@ -207,7 +207,7 @@ def _told(
 ) -> str:
     """The drawing in words, for who cannot see it."""
     legs = [
-        f"{label} leg at {degrees(angle)} from vertical" + (f" pulls {kilonewtons(pull)}" if pull is not None else "")
+        f"{label} leg at {degrees(angle)} from vertical" + (f" pulls {tonnes(pull)}" if pull is not None else "")
         for label, angle, pull in zip(leg, angles, pulls, strict=True)
         if angle is not None
     ]

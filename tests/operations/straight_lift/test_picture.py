@@ -72,10 +72,10 @@ def test_the_floor_is_as_far_under_the_load_as_it_is_lifted() -> None:
 def test_members_carry_pull_angle_and_the_highest_utilisation_of_their_leg() -> None:
     ev, picture = drawn(lift({"sling": sling(0.7)}, cg_x_m=0.45))
     words = {p.words for p in picture.parts if isinstance(p, Text)}
-    pull, angle = ev["leg_tension_kn[left]"], ev["leg_angle_deg[left]"]
-    assert {f"{pull:.2f} kN", f"{angle:.1f}°", "left 1.00 m"} <= words
+    pull, angle = ev["leg_load_t[left]"], ev["leg_angle_deg[left]"]
+    assert {f"{pull:.2f} t", f"{angle:.1f}°", "left 1.00 m"} <= words
     assert f"{round(100 * ev.check('sling_strength[left]').outcome[0] / 0.7)} %" in words
-    assert f"left leg at {angle:.1f}° from vertical pulls {pull:.2f} kN" in picture.label
+    assert f"left leg at {angle:.1f}° from vertical pulls {pull:.2f} t" in picture.label
 
 
 def test_over_the_limit_is_never_drawn_as_100_percent() -> None:
