@@ -4,7 +4,8 @@ from playwright.sync_api import Page
 
 from tests.browser.measure import barriers, small_targets, small_text, too_wide
 
-START = "<!doctype html><html lang=en><meta name=viewport content='width=device-width'><title>Bad</title><body><main><h1>Bad</h1>"
+HEAD = "<meta name=viewport content='width=device-width'><title>Bad</title>"
+START = f"<!doctype html><html lang=en>{HEAD}<body><main><h1>Bad</h1>"
 
 
 def test_a_page_that_is_too_wide_is_found(page: Page) -> None:

@@ -13,6 +13,7 @@ from tests.browser.conftest import PHONE
 from tests.browser.hand import Hand
 from tests.browser.server import Server
 
+
 def test_rigger_supervisor_and_auditor_do_the_whole_path(
     page: Page, browser: Browser, server: Server, tmp_path: Path
 ) -> None:
