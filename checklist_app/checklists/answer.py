@@ -29,10 +29,14 @@ class Person:
 
 @dataclass(frozen=True)
 class Verified:
-    """Whose PIN was checked for this request, and how. The PIN itself never comes here."""
+    """Whose PIN was checked for this request, and how; which `key` of the phone it opened, if the phone checked it.
+
+    The PIN itself never comes here.
+    """
 
     person: Person
     how: str
+    key: str = ""
 
 
 @dataclass(frozen=True)
@@ -69,6 +73,8 @@ class Request:
     mark: str = ""
     """What every page is marked with, where all is invented."""
     page_device: str = ""
+    https_way: str = ""
+    """Where the same page is found by https, if this one came by http and may not do everything."""
 
     def one(self, name: str) -> str:
         """The first text sent under this name, without the blanks around it; empty if there is none."""

@@ -81,9 +81,10 @@ def belongs(entry: Entry, signed: Mapping[str, Any]) -> bool:
     person = signed.get("person")
     return entry.type == "signature" and isinstance(person, dict) and (
         list(entry.about), entry.author, entry.device, list(entry.path), entry.value["capacity"],
+        entry.value.get("key"),
     ) == (
         signed.get("about"), person.get("id"), signed.get("device"),
-        ["holds", signed.get("hold"), signed.get("capacity")], signed.get("capacity"),
+        ["holds", signed.get("hold"), signed.get("capacity")], signed.get("capacity"), signed.get("key"),
     )
 
 

@@ -14,11 +14,12 @@ from checklist_app.checklists.picture import picture
 from checklist_app.checklists.places import places
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.signers import MayNot, may_sign, meaning, riggers
+from checklist_app.checklists.signing import PHONE_KEY, PIN
 from checklist_app.checklists.words import day, listed, mark, sentence
 from checklist_app.checklists.world import World
 from checklist_app.mechanics.lift_class import LiftClass
 
-HOW = {"pin": "PIN"}
+HOW = {PIN: "PIN", PHONE_KEY: "PIN on enrolled phone"}
 DESK_PX = 760
 
 

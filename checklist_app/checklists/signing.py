@@ -14,6 +14,9 @@ from checklist_app.checklists.statement import Signer, statement
 from checklist_app.checklists.values import Value
 from checklist_app.checklists.world import World
 
+PIN, PHONE_KEY = "pin", "phone-key"
+"""How a signer was verified: by the server, to which he gave his PIN, or by the phone, which has a key of his."""
+
 
 @dataclass(frozen=True)
 class Signed:
@@ -24,15 +27,20 @@ class Signed:
 
 
 def sign(request: Request, world: World, running: Running, state: HoldState, person: Person, how: str,
-         may: MaySign) -> Signed:
-    """The sign-off of a person whose PIN was checked, over exactly what is shown now."""
+         may: MaySign, key: str = "") -> Signed:
+    """The sign-off of a person whose PIN was checked, over exactly what is shown now.
+
+    With a phone's `key` the entry still lacks its signature: the phone makes it over the statement's bytes and adds it.
+    """
     lift_class = state.lift_class
     if lift_class is None:
         raise ValueError("nobody signs while the class of the lift is not settled")
-    signer = Signer(person.id, person.name, may.capacity, may.until, request.device, request.at)
+    signer = Signer(person.id, person.name, may.capacity, may.until, request.device, request.at, key)
     shown = statement(world, running, state.seen, signer, meaning(state, lift_class), may.own_work)
     parts = {digest(shown): shown}
     value: Value = {"type": "signature", "statement": digest(shown), "capacity": may.capacity, "how": how}
+    if key:
+        value["key"] = key
     if (drawn := ink.made(request.one("ink"), request.one("typed"), request.salt)) is not None:
         value["ink"] = drawn[0]
         parts[drawn[0]] = drawn[1]

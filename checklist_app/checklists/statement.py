@@ -49,7 +49,7 @@ class Shown:
 
 @dataclass(frozen=True)
 class Signer:
-    """Who signs, as what, valid until when, on which device and at what time of it."""
+    """Who signs, as what, valid until when, on which device and at what time of it; `key` if the phone signs."""
 
     person: str
     name: str
@@ -57,6 +57,7 @@ class Signer:
     until: str
     device: str
     at: str
+    key: str = ""
 
 
 def shown(world: World, running: Running, hold: Hold) -> Shown:
@@ -76,7 +77,7 @@ def statement(world: World, running: Running, seen: Shown, signer: Signer, meani
         "cursor": dict(world.cursor()), "day": seen.day, "procedure": running.procedure.key, "code": __version__,
         "inputs": seen.inputs, "gear": seen.gear, "beside": sorted(entry.digest for entry in beside),
         "goings_on": sorted(entry.digest for entry in goings_on(running.folded)),
-        "evaluation": evaluation(seen.report),
+        "evaluation": evaluation(seen.report), **({"key": signer.key} if signer.key else {}),
     })
 
 

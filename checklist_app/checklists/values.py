@@ -41,7 +41,7 @@ SHAPES: Mapping[str, Shape] = {
     "row": Shape(("text",), texts=("present", "absent")),
     "withdrawn": Shape(),
     "begin": Shape(("operation", "procedure")),
-    "signature": Shape(("statement", "capacity", "how"), ("ink", "key")),
+    "signature": Shape(("statement", "capacity", "how"), ("ink", "key", "signature")),
     "stop": Shape((), ("part",)),
     "go_on": Shape(("part",)),
     "closing": Shape(("text",), ("part",)),

@@ -42,5 +42,6 @@ LEG_ANGLE_CLOSE = Setting("leg_angle_close_deg", "a leg is close to limit this n
 STABILITY_CLOSE_BELOW = Setting(
     "stability_close_below_m", "a centre of gravity is close to limit when this little below the eyes", 0.05, "m"
 )
+SIGNS_ALONE = Setting("signs_alone_h", "a phone signs for so long after it last reached the server", 24.0, "h")
 
 SETTINGS = {each.name: each for each in tuple(globals().values()) if isinstance(each, Setting)}

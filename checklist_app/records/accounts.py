@@ -10,6 +10,7 @@ import peewee as p
 from checklist_app.records import pins, sqlite
 from checklist_app.records.account_tables import ROLES, Account, OneTimeCode, Session, Tries, create_account_tables
 from checklist_app.records.database import SignedIn
+from checklist_app.records.keys import Keys
 from checklist_app.records.moments import moment
 
 CODE_SIGNS = "ABCDEFGHJKLMNPQRSTUVWXYZ23456789"
@@ -122,6 +123,7 @@ class Accounts:
             OneTimeCode.delete().where(OneTimeCode.digest == _code_digest(code)).execute(self.db)
             Account.update(pin_hash=kept).where(Account.person == person).execute(self.db)
             self._sign_out_everywhere(person)
+            Keys(self.db).end_of_person(person, now)
             Tries.update(wrong=0).where(Tries.person == person).execute(self.db)
 
         return True

@@ -10,8 +10,9 @@ import peewee as p
 from checklist_app.records import sqlite
 from checklist_app.records.account_tables import create_account_tables
 from checklist_app.records.card_table import TABLES as CARD_TABLES
+from checklist_app.records.key_tables import TABLES as KEY_TABLES
 
-SCHEMA = 1
+SCHEMA = 2
 DIGEST_LENGTH = "length(digest) = 64"
 
 
@@ -101,7 +102,7 @@ class Seal(p.Model):
     data = p.BlobField()
 
 
-TABLES = (SchemaVersion, Server, Kept, Receipt, Part, Device, SignedIn, Seal, *CARD_TABLES)
+TABLES = (SchemaVersion, Server, Kept, Receipt, Part, Device, SignedIn, Seal, *CARD_TABLES, *KEY_TABLES)
 
 
 def create_tables(database: p.Database) -> None:

@@ -64,7 +64,7 @@ def _sign(request: Request, world: World, now: Running, state: HoldState) -> Ans
     except MayNot as refused:
         return _sign_page(request, world, now, state, {"signer": str(refused)}, 422)
 
-    signed = sign(request, world, now, state, person, request.verified.how, may)
+    signed = sign(request, world, now, state, person, request.verified.how, may, request.verified.key)
     complete = len(state.missing) == 1
     return go_to(f"/tasks/{now.id}/{state.hold.before}" if complete else _here(now, state),
                  keep=signed.keep, parts=signed.parts)

@@ -49,7 +49,7 @@ def sign_offs(document: Document, record: Record, inks: Mapping[str, bytes]) -> 
 def told(document: Document, one: Mapping[str, Any]) -> list[Flowable]:
     """When, how, what it meant, and whether it stands."""
     own = " Signed as the rigger of this lift." if one["own_work"] else ""
-    how = {"pin": "by PIN"}.get(one["how"], one["how"])
+    how = {"pin": "by PIN", "phone-key": "by PIN on enrolled phone"}.get(one["how"], one["how"])
     said = [f"{clock(one['at'])}, {how}, on {one['device']}.{own} Verdict signed: {one['verdict']}.", one["meaning"]]
     said.append(STANDING[one["standing"]])
     for gap in one["intervals"]:

@@ -1,0 +1,86 @@
+"""Keys that sign on a phone away from the server: for whom, on which device, until when."""
+
+from collections.abc import Iterable
+from datetime import datetime, timedelta
+
+import peewee as p
+
+from checklist_app.checklists.canonical import digest
+from checklist_app.records import sqlite
+from checklist_app.records.key_tables import Contact, SignKey
+from checklist_app.records.moments import moment
+from checklist_app.records.signature import NoPublicKey, is_public_point
+
+KEPT_DAYS = 2
+NEWER_KEY = "a newer key took its place"
+NEW_PIN = "its owner has a new PIN"
+LOST_PHONE = "the phone was revoked"
+
+
+class Keys:
+    """The keys of one store."""
+
+    def __init__(self, database: p.Database) -> None:
+        self.db = database
+
+    def register(self, device: str, person: str, public: bytes, at: datetime) -> str:
+        """A new key of a person on a device, whose PIN was checked just now; an earlier one there ends. Gives its id.
+
+        Raises:
+            NoPublicKey: If this is no point of the curve, or the key of somebody else.
+        """
+        if not is_public_point(public):
+            raise NoPublicKey("this is no public key of the curve P-256")
+        name = digest(public)
+        with sqlite.writing(self.db):
+            if SignKey.select().where(SignKey.id == name).exists(self.db):
+                raise NoPublicKey("this key is registered already: make a new one")
+            self._end((SignKey.device == device) & (SignKey.person == person), NEWER_KEY, at)
+            SignKey.insert(id=name, device=device, person=person, public=public.hex(),
+                           made_at=moment(at)).execute(self.db)
+
+        return name
+
+    def find(self, name: str) -> SignKey | None:
+        """The key of this id, good or ended."""
+        return SignKey.select().where(SignKey.id == name).first(self.db)
+
+    def good(self, device: str) -> dict[str, str]:
+        """Person → id of the key with which he may sign on this device."""
+        query = SignKey.select(SignKey.person, SignKey.id).where(SignKey.device == device, SignKey.ended_at == "")
+        return dict(query.tuples().execute(self.db))
+
+    def all(self) -> list[SignKey]:
+        """Every key there ever was."""
+        return list(SignKey.select().order_by(SignKey.made_at, SignKey.id).execute(self.db))
+
+    def end_of_person(self, person: str, at: datetime) -> None:
+        """A new PIN: what was wrapped under the old one signs no more, on any phone."""
+        self._end(SignKey.person == person, NEW_PIN, at)
+
+    def end_of_device(self, device: str, at: datetime) -> None:
+        """The phone is lost: no key in it signs any more."""
+        self._end(SignKey.device == device, LOST_PHONE, at)
+
+    def heard(self, device: str, number: int, at: datetime) -> None:
+        """The device was told how far receipts go. Of each device the last two days stay, and always the last time."""
+        now, old = moment(at), moment(at - timedelta(days=KEPT_DAYS))
+        with sqlite.writing(self.db):
+            Contact.replace(device=device, number=number, at=now).execute(self.db)
+            Contact.delete().where(Contact.device == device, Contact.number != number,
+                                   Contact.at < old).execute(self.db)
+
+    def contact(self, device: str, number: int) -> str:
+        """When a device was last told this number; empty if that is not known."""
+        row = Contact.select(Contact.at).where(Contact.device == device, Contact.number == number)
+        found = row.tuples().first(self.db)
+        return str(found[0]) if found else ""
+
+    def last_contacts(self, devices: Iterable[str]) -> dict[str, str]:
+        """When each device was last told anything."""
+        query = (Contact.select(Contact.device, p.fn.MAX(Contact.at)).where(Contact.device.in_(list(devices)))
+                 .group_by(Contact.device))
+        return dict(query.tuples().execute(self.db))
+
+    def _end(self, which: p.Expression, why: str, at: datetime) -> None:
+        SignKey.update(ended_at=moment(at), ended_why=why).where(which, SignKey.ended_at == "").execute(self.db)

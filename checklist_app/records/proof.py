@@ -1,0 +1,144 @@
+"""What a sign-off made on a phone away from the server must prove before it counts.
+
+The signature shows that a key made in that phone signed exactly these bytes. All else is held against what this server
+knows: whose key it is, whether it was still good, how long the phone had not been in touch, and what the signed answers
+come to when they are worked out here.
+"""
+
+from collections.abc import Iterator, Mapping
+from dataclasses import dataclass
+from datetime import datetime, timedelta
+from typing import Any
+
+from checklist_app.checklists.again import evaluated_statement
+from checklist_app.checklists.authority import belongs, valid_on
+from checklist_app.checklists.canonical import NotCanonical, digest, parse
+from checklist_app.checklists.entry import Entry
+from checklist_app.checklists.procedure import procedures
+from checklist_app.checklists.running import NotBegun
+from checklist_app.checklists.signing import PHONE_KEY
+from checklist_app.checklists.verdicts import MAY_BE_SIGNED, verdicts, within
+from checklist_app.mechanics.lift_class import LiftClass
+from checklist_app.operations.settings import SIGNS_ALONE
+from checklist_app.records.key_tables import SignKey
+from checklist_app.records.signature import fits
+
+CLOCK_SLACK = timedelta(minutes=10)
+"""So far a phone's clock may go wrong before its time is not believed."""
+UNREADABLE = "its statement cannot be read"
+STRANGE_KEY = "its key was never registered for this person on this phone"
+WRONG_SIGNATURE = "its signature does not fit the statement"
+OTHER_WORDS = "it says something else than its statement"
+REVOKED = "the phone was revoked before it came"
+NOT_IN_USE = "the account of its signer is not in use"
+
+
+@dataclass(frozen=True)
+class Known:
+    """What the server knows around one sign-off.
+
+    Args:
+        key: The key that the entry names, if it is registered.
+        revoked: Whether its phone was revoked.
+        role: Role of the signer's account; empty if it is not in use.
+        capacities: What the signer holds, each with its last day.
+        authors: Who gave the answers that it covers, as far as they have arrived, by entry.
+        contact: When the phone was last in touch before it signed.
+        received_at: When the sign-off came.
+    """
+
+    key: SignKey | None
+    revoked: bool
+    role: str
+    capacities: Mapping[str, str]
+    authors: Mapping[str, str]
+    contact: str
+    received_at: str
+
+
+def statement_in(data: bytes | None) -> Mapping[str, Any] | None:
+    """The statement in a part; none if it is none."""
+    try:
+        said = parse(data) if data is not None else None
+    except NotCanonical:
+        return None
+
+    return said if isinstance(said, dict) and said.get("form") == "statement/1" else None
+
+
+def unproved(entry: Entry, data: bytes, known: Known) -> str:
+    """Why a sign-off by a phone's key counts for nothing; empty when it counts."""
+    signed = statement_in(data)
+    if signed is None or digest(data) != entry.value["statement"]:
+        return UNREADABLE
+    try:
+        return next(_reasons(entry, data, signed, known), "")
+    except (KeyError, TypeError, ValueError, AttributeError, NotBegun):
+        return UNREADABLE
+
+
+def _reasons(entry: Entry, data: bytes, signed: Mapping[str, Any], known: Known) -> Iterator[str]:
+    key = known.key
+    if key is None or (key.device, key.person) != (entry.device, entry.author):
+        yield STRANGE_KEY
+        return
+    if not fits(bytes.fromhex(key.public), _bytes(entry.value.get("signature", "")), data):
+        yield WRONG_SIGNATURE
+    if not belongs(entry, signed) or signed["at"] != entry.at or entry.value["how"] != PHONE_KEY:
+        yield OTHER_WORDS
+    if known.revoked:
+        yield REVOKED
+    if key.ended_at:
+        yield f"its key had ended before it came: {key.ended_why}"
+    if not known.role:
+        yield NOT_IN_USE
+    yield from _person(signed, known)
+    if alone_too_long(entry.at, known.contact, known.received_at):
+        yield f"the phone had not reached the server for more than {SIGNS_ALONE.value:.0f} hours"
+    yield from _evaluation(signed)
+
+
+def _person(signed: Mapping[str, Any], known: Known) -> Iterator[str]:
+    """The capacity on the day it was signed, and whether he signed for his own work as he may."""
+    capacity = str(signed["capacity"])
+    if not valid_on(known.capacities, capacity, str(signed["at"])[:10]):
+        yield f"its signer was not {capacity} on that day"
+    own = any(known.authors.get(row["entry"]) == signed["person"]["id"] for row in signed["inputs"]
+              if row["path"] != ["begin"])
+    if own and not (signed["own_work"] is True and signed["lift_class"] == LiftClass.ROUTINE.value):
+        yield "its signer gave answers that it covers: another person signs"
+
+
+def _evaluation(signed: Mapping[str, Any]) -> Iterator[str]:
+    """What the signed answers and items come to here. A phone that works out something else is not believed."""
+    procedure = procedures()[signed["procedure"]]
+    hold = procedure.hold(signed["hold"])
+    if hold is None:
+        yield OTHER_WORDS
+        return
+    report = evaluated_statement(signed).report
+    for name, verdict in within(verdicts(report), hold.checks).items():
+        if verdict not in MAY_BE_SIGNED:
+            yield f"worked out here, {name} is {verdict}"
+    order = [each.value for each in LiftClass]
+    if report["class"] not in order or order.index(report["class"]) > order.index(signed["lift_class"]):
+        yield f"worked out here, the class is {report['class'] or 'not settled'}"
+
+
+def alone_too_long(made_at: str, contact: str, received_at: str) -> bool:
+    """Whether a sign-off was made longer after the phone's last contact than a phone may sign alone.
+
+    A phone's time is believed only between that contact and the arrival; otherwise the arrival counts, which is later.
+    """
+    made, last, came = (datetime.fromisoformat(text) for text in (made_at, contact, received_at))
+    if not last - CLOCK_SLACK <= made <= came + CLOCK_SLACK:
+        made = came
+
+    return made - last > timedelta(hours=SIGNS_ALONE.value)
+
+
+def _bytes(text: str) -> bytes:
+    try:
+        return bytes.fromhex(text)
+    except ValueError:
+        return b""

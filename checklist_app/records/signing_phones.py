@@ -1,0 +1,88 @@
+"""Sign-offs that arrive from phones with a key: what the server knows around each is gathered, then it is judged."""
+
+from collections.abc import Iterable, Mapping
+from typing import Any
+
+import peewee as p
+
+from checklist_app.checklists.entry import Entry, trusted
+from checklist_app.checklists.signing import PHONE_KEY
+from checklist_app.records.database import Kept, Receipt
+from checklist_app.records.devices import Devices
+from checklist_app.records.door import CONFIRMED, LATER, Brought
+from checklist_app.records.key_tables import SignKey
+from checklist_app.records.keys import Keys
+from checklist_app.records.memory import Memory
+from checklist_app.records.parts import Parts
+from checklist_app.records.proof import UNREADABLE, Known, statement_in, unproved
+
+NOT_HERE = "its statement has not arrived yet"
+
+
+def is_by_key(entry: Entry) -> bool:
+    """Whether a sign-off was made with a phone's key."""
+    return entry.type == "signature" and bool(entry.value["how"] == PHONE_KEY)
+
+
+def wait_for_statements(brought: Iterable[Brought], parts: Parts) -> None:
+    """A signature without what was signed cannot be judged: it stays on the phone, and comes again."""
+    for item in brought:
+        if item.state != CONFIRMED or item.entry is None or not is_by_key(item.entry):
+            continue
+        statement = item.entry.value["statement"]
+        if statement not in item.parts and parts.get(statement) is None:
+            item.state, item.words = LATER, NOT_HERE
+
+
+class SigningPhones:
+    """The judge of one store."""
+
+    def __init__(self, keys: Keys, devices: Devices, memory: Memory, parts: Parts) -> None:
+        self.keys, self.devices, self.memory, self.parts = keys, devices, memory, parts
+        self.db: p.Database = keys.db
+
+    def unproved(self, entry: Entry, role: str, parts: Mapping[str, bytes], received_at: str) -> str:
+        """Why a sign-off counts for nothing; empty when it counts. `parts` came along with it."""
+        data = parts.get(entry.value["statement"]) or self.parts.get(entry.value["statement"])
+        signed = statement_in(data)
+        if data is None or signed is None:
+            return UNREADABLE
+        key = self.keys.find(entry.value.get("key", ""))
+
+        return unproved(entry, data, Known(
+            key, self.devices.is_revoked(entry.device), role, self._capacities(entry.author, received_at),
+            self._authors(signed), self._contact(entry.device, signed, key), received_at))
+
+    def _capacities(self, person: str, received_at: str) -> dict[str, str]:
+        day = self.memory.day or received_at[:10]
+        found = self.memory.items_on(day, self._number())["person"].get(person)
+        rows = found.facts.get("capacities", ()) if found is not None else ()
+        held: dict[str, str] = {}
+        for row in rows:
+            held[str(row["capacity"])] = max(str(row.get("until", "")), held.get(str(row["capacity"]), ""))
+        return held
+
+    def _authors(self, signed: Mapping[str, Any]) -> dict[str, str]:
+        rows = signed.get("inputs")
+        named = [row["entry"] for row in rows if isinstance(row, dict) and isinstance(row.get("entry"), str)] \
+            if isinstance(rows, list) else []
+        found: dict[str, str] = {}
+        for some in p.chunked(named, 500):
+            query = Kept.select(Kept.digest, Kept.data).where(Kept.digest.in_(some)).tuples()
+            found |= {name: trusted(bytes(data)).author for name, data in query.execute(self.db)}
+        return found
+
+    def _contact(self, device: str, signed: Mapping[str, Any], key: SignKey | None) -> str:
+        """When the phone was last in touch before it signed: it was told the number in the statement then, or some
+        time after that receipt was given, or when its key was registered."""
+        cursor = signed.get("cursor")
+        number = cursor.get("number") if isinstance(cursor, dict) else None
+        number = number if isinstance(number, int) and 0 <= number < 2**53 else 0
+        row = Receipt.select(Receipt.received_at).where(Receipt.number == number).tuples().first(self.db)
+        times = (self.keys.contact(device, number), row[0] if row else "", key.made_at if key else "")
+
+        return max(*times) or "1970-01-01T00:00:00Z"
+
+    def _number(self) -> int:
+        query = Receipt.select(p.fn.MAX(Receipt.number)).tuples().first(self.db)
+        return int(query[0] or 0)
