@@ -9,7 +9,7 @@ ALL_CONFIRMED = {"state": "confirmed", "words": "all confirmed"}
 INSIDE = re.compile(r"/[A-Za-z0-9][^\s\\]*")
 THEMES = ("light", "dark", "sunlight")
 NAVIGATION = (("/today", "Today"), ("/records", "Records"), ("/registers", "Registers"))
-FOR_ADMINISTRATORS = (("/people", "People"),)
+FOR_ADMINISTRATORS = (("/people", "People"), ("/security", "Security"))
 
 
 def frame(request: Request, title: str, where: str = "", note: str = "", back: str = "/today",
@@ -26,6 +26,7 @@ def frame(request: Request, title: str, where: str = "", note: str = "", back: s
         "theme": request.theme if request.theme in THEMES else "",
         "token": request.form_token,
         "mark": request.mark,
+        "https_way": request.https_way,
         "device": request.page_device or request.device,
         "path": request.path,
         "nav": navigation(request),

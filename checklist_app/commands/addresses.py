@@ -2,6 +2,8 @@
 
 import socket
 
+import ifaddr
+
 EVERYWHERE = ("0.0.0.0", "", "::")
 LOOPBACK = "127.0.0.1"
 NOBODY = ("192.0.2.1", 9)
@@ -17,7 +19,7 @@ def addresses(host: str) -> list[str]:
     """
     if host not in EVERYWHERE:
         return [host]
-    found = [way_out(), *named()]
+    found = [way_out(), *plugged_in()]
 
     return [*dict.fromkeys(one for one in found if one and not one.startswith("127.")), LOOPBACK]
 
@@ -32,9 +34,9 @@ def way_out() -> str:
             return ""
 
 
-def named() -> list[str]:
-    """The addresses that this machine's own name stands for."""
+def plugged_in() -> list[str]:
+    """The address of every network that this machine is in: phones may come by any of them."""
     try:
-        return socket.gethostbyname_ex(socket.gethostname())[2]
+        return [str(one.ip) for adapter in ifaddr.get_adapters() for one in adapter.ips if one.is_IPv4]
     except OSError:
         return []

@@ -14,10 +14,12 @@ import segno
 from cheroot.wsgi import Server
 from flask import Flask
 
-from checklist_app.commands import demo
+from checklist_app.commands import demo, https
 from checklist_app.commands.addresses import addresses
 from checklist_app.commands.folders import folder_of, with_folder
+from checklist_app.commands.https import Secured
 from checklist_app.web.app import create_app
+from checklist_app.web.tls.door import Door, Greeting
 
 PORT = 8080
 THREADS = 12
@@ -33,6 +35,7 @@ def register(subcommands: Any) -> None:
     parser.add_argument("--demo", action="store_true", help="an invented yard in a folder of its own, PINs printed")
     parser.add_argument("--host", default="0.0.0.0", help="address to listen on (all of this machine's, unless said)")
     parser.add_argument("--port", type=int, default=PORT, help=f"port to listen on ({PORT}, unless said)")
+    https.with_https(parser)
     parser.set_defaults(run=run)
 
 
@@ -42,31 +45,66 @@ def run(arguments: argparse.Namespace) -> int:
     folder = folder_of(arguments)
     try:
         people = demo.fill(folder) if arguments.demo else {}
-        app = create_app(folder, **({"DEMO": True} if arguments.demo else {}))
+        secure = https_of(arguments, folder)
+        app = create_app(folder, SITE=secure and secure.site, **({"DEMO": True} if arguments.demo else {}))
         server = listening(app, arguments.host, arguments.port)
+        secure = opened(secure, app, server.bind_addr[1], arguments.demo)
     except (OSError, ValueError) as error:
         print(f"The server cannot start: {error}", file=sys.stderr)
         return 2
     lifts = demo.begin_lifts(folder) if arguments.demo else None
     signal.signal(signal.SIGTERM, interrupt)
     try:
-        greet(app, folder, arguments.host, server.bind_addr[1], people)
+        greet(app, folder, arguments.host, server.bind_addr[1], people, secure)
         server.serve()
     except KeyboardInterrupt:
         print("\nStopped. What was confirmed is on the disk.", flush=True)
     finally:
         server.stop()
+        if secure is not None:
+            secure.close()
         if lifts is not None:
             lifts.terminate()
 
     return 0
 
 
-def listening(app: Flask, host: str, port: int) -> Server:
-    """The server with its door open, so that the address it prints answers."""
+def https_of(arguments: argparse.Namespace, folder: Path) -> Secured | None:
+    """https, unless it is not wanted. A demonstration goes on without what it cannot have."""
+    if arguments.http_only:
+        return None
+    try:
+        return https.secured(arguments, folder)
+    except (OSError, ValueError) as error:
+        if not arguments.demo:
+            raise
+        print(f"No https: {error}", file=sys.stderr)
+        return None
+
+
+def opened(secure: Secured | None, app: Flask, http_port: int, is_demo: bool) -> Secured | None:
+    """The door of https, beside that of http."""
+    if secure is None:
+        return None
+    try:
+        secure.open(app, listening, http_port)
+    except ValueError as error:
+        if not is_demo:
+            raise
+        print(f"No https: {error}", file=sys.stderr)
+        app.config["SITE"] = None
+        return None
+
+    return secure
+
+
+def listening(app: Flask, host: str, port: int, door: Door | None = None) -> Server:
+    """The server with its door open, so that the address it prints answers; by https through a door of TLS."""
     server = Server((host, port), app, numthreads=THREADS, server_name="checklist", timeout=QUIET_S)
     server.max_request_header_size = LARGEST_HEADERS_BYTES
     server.max_request_body_size = LARGEST_REQUEST_BYTES
+    if door is not None:
+        server.ssl_adapter, server.ConnectionClass = door, Greeting
     server.prepare()
 
     return server
@@ -77,12 +115,15 @@ def interrupt(number: int, frame: FrameType | None) -> None:
     raise KeyboardInterrupt
 
 
-def greet(app: Flask, folder: Path, host: str, port: int, people: dict[str, dict[str, str]]) -> None:
+def greet(app: Flask, folder: Path, host: str, port: int, people: dict[str, dict[str, str]],
+          secure: Secured | None) -> None:
     """Everything that whoever started the server must know."""
     urls = [f"http://{address}:{port}" for address in addresses(host)]
     print(f"The checklist answers at {' and '.join(urls)}", flush=True)
     print(picture(urls[0]))
     print("http is for trying: who shares the network could read along.")
+    for line in https.words(secure, urls[0]) if secure is not None else ():
+        print(line)
     print(f"The data lie in {folder.resolve()}")
     for name, one in people.items():
         print(f"  {name}, {one['role']}, PIN {one['pin']}")

@@ -12,7 +12,7 @@ from checklist_app.records.database import Part, Server
 from checklist_app.records.parts import fsync_folder
 from checklist_app.records.store import DATABASE
 
-PARTS, RECORDS = "parts", "records"
+PARTS, RECORDS, TLS = "parts", "records", "tls"
 UNFINISHED = ".unfinished"
 
 
@@ -33,7 +33,8 @@ class Restored:
 
 
 def backup(folder: Path | str, target: Path | str) -> Path:
-    """Copy all that a server keeps, while it runs, to a folder that is not there yet.
+    """Copy all that a server keeps, while it runs, to a folder that is not there yet: the workshop's root key too, so
+    that phones trust the server that the backup is put back on.
 
     The database goes first: parts and records are on the disk before their rows, so whatever its copy names is there.
 
@@ -85,8 +86,8 @@ def _begun(target: Path) -> Path:
 
 
 def _copy_files(source: Path, target: Path) -> None:
-    for name in (PARTS, RECORDS):
-        (target / name).mkdir()
+    for name in (PARTS, RECORDS, TLS):
+        (target / name).mkdir(mode=0o700)
         for path in sorted((source / name).rglob("*")):
             if path.is_file() and not path.name.endswith(UNFINISHED):
                 goal = target / path.relative_to(source)

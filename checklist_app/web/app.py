@@ -12,9 +12,12 @@ from checklist_app.records.sessions import Sessions
 from checklist_app.records.store import Store
 from checklist_app.web import (
     access,
+    canonical,
     entries,
     faults,
+    https_pages,
     item_actions,
+    lesser,
     people,
     registers,
     sealing,
@@ -24,6 +27,7 @@ from checklist_app.web import (
     start,
     static,
     travelling,
+    trust,
     waiting,
 )
 from checklist_app.web import records as record_pages
@@ -32,6 +36,7 @@ KIB = 1024
 DEFAULTS: dict[str, Any] = {
     "CLOCK": lambda: datetime.now(UTC),
     "ZONE": None,
+    "SITE": None,
     "MAX_CONTENT_LENGTH": 1024 * KIB,
     "MAX_FORM_MEMORY_SIZE": 1024 * KIB,
     "MAX_FORM_PARTS": 2000,
@@ -43,7 +48,8 @@ def create_app(folder: str | Path, **overrides: Any) -> Flask:
 
     Args:
         folder: Holds `checklist.db`, `parts/`, `records/`, `backups/`.
-        overrides: Settings in capitals; `CLOCK` gives the instant, `ZONE` the workshop's time zone, `DEMO` marks pages.
+        overrides: Settings in capitals; `CLOCK` gives the instant, `ZONE` the workshop's time zone, `SITE` tells
+            where https answers, `DEMO` marks pages.
 
     Raises:
         LookupError: If a route does not say who may open it.
@@ -53,11 +59,13 @@ def create_app(folder: str | Path, **overrides: Any) -> Flask:
     app.config.update(DEFAULTS | {"DEMO": (store.folder / DEMONSTRATION).exists()} | overrides)
     keep(app, store)
     security.protect(app)
+    canonical.send_on(app)
     access.guard(app)
+    lesser.stand_in_the_way(app)
     app.after_request(static.with_edition)
     faults.explain(app)
     for module in (static, start, sign_in, people, registers, item_actions, entries, sealing_pages, record_pages,
-                   waiting, travelling):
+                   https_pages, trust, waiting, travelling):
         app.register_blueprint(module.blueprint)
     access.refuse_undeclared(app)
     with app.app_context():

@@ -10,7 +10,8 @@ from checklist_app.checklists.render import render
 from checklist_app.records.moments import moment
 from checklist_app.web import current
 from checklist_app.web.cookies import cookie
-from checklist_app.web.security import form_token
+from checklist_app.web.security import CHANGES, form_token
+from checklist_app.web.site import site
 
 THEME = "theme"
 DEMONSTRATION = "DEMONSTRATION. All is invented."
@@ -20,7 +21,16 @@ def asked() -> Request:
     """What a page needs to know of the request when it reads no form."""
     return Request(request.method, request.path, person=current.person(), device=current.device(),
                    at=moment(current.now()), form_token=form_token(), theme=cookie(THEME),
-                   mark=DEMONSTRATION if current_app.config["DEMO"] else "")
+                   mark=DEMONSTRATION if current_app.config["DEMO"] else "", https_way=https_way())
+
+
+def https_way() -> str:
+    """This page by https, if it came by http and https is in use."""
+    found = site()
+    if found is None or request.is_secure or not found.https_in_use:
+        return ""
+
+    return found.https("/" if request.method in CHANGES else request.full_path.rstrip("?"))
 
 
 def is_fragment() -> bool:

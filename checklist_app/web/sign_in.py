@@ -7,12 +7,14 @@ from werkzeug.wrappers import Response as AnyResponse
 
 from checklist_app.records.account_tables import Account
 from checklist_app.records.accounts import TooSoon, WrongPin
+from checklist_app.records.moments import moment
 from checklist_app.records.pins import pin_fault
 from checklist_app.web import current
 from checklist_app.web.access import BY_HTTPS, DEVICE, everybody, remember_device, signed_in, way_inside
 from checklist_app.web.cookies import cookie, set_cookie, take_back
 from checklist_app.web.pages import frame_of, page
 from checklist_app.web.security import SESSION, VISIT
+from checklist_app.web.site import site
 
 NO_SUCH = "Name and PIN do not belong together."
 NOT_SAME = "The two PINs differ."
@@ -93,6 +95,8 @@ def let_in(account: Account, location: str) -> AnyResponse:
     remember_device(response, credential)
     set_cookie(response, SESSION, secret)
     take_back(response, VISIT)
+    if request.is_secure and not current_app.config["DEMO"] and (found := site()) is not None:
+        found.somebody_signed_in(moment(current.now()))
 
     return response
 

@@ -66,8 +66,26 @@ async function answers(items) {
   return answer.ok ? (await answer.json()).entries : [];
 }
 
-async function offer() {
-  const items = waiting();
+/* What waits here: whoever leaves this address for another one must not leave it behind. */
+export async function unsent() {
+  return list(KEY);
+}
+
+/* All that waits, at once; a form under way may bring the same again, which changes nothing. */
+export async function offerAll() {
+  for (let before = Infinity; list(KEY).length > 0 && list(KEY).length < before;) {
+    before = list(KEY).length;
+    await offer(list(KEY).slice(0, BATCH));
+  }
+}
+
+/* The text of a file with all that waits, the last resort. */
+export async function asFile() {
+  const entries = list(KEY).map(({ body, parts }) => ({ body, parts }));
+  return JSON.stringify({ form: "kept on a phone/1", entries, photos: [] });
+}
+
+async function offer(items = waiting()) {
   show();
   if (sending || items.length === 0) return;
   sending = true;
@@ -83,7 +101,7 @@ async function offer() {
 }
 
 offer();
-setInterval(offer, AGAIN_MS);
-addEventListener("online", offer);
-document.addEventListener("visibilitychange", offer);
+setInterval(() => offer(), AGAIN_MS);
+addEventListener("online", () => offer());
+document.addEventListener("visibilitychange", () => offer());
 document.addEventListener("htmx:afterSettle", show);

@@ -25,15 +25,23 @@ TABLE = {
     "/new-pin": (ALL, ALL),
     "/first-run": (ALL, ALL),
     "/theme": (NONE, ALL),
+    "/sw.js": (ALL, NONE),
+    "/shell": (ALL, NONE),
+    "/shell/outbox": (ALL, NONE),
+    "/manifest.webmanifest": (ALL, NONE),
+    "/import": (WRITE, WRITE),
     "/static/<path:name>": (ALL, NONE),
     "/device": (SIGNED_IN, NONE),
-    "/entries": (NONE, ALL),
+    "/entries": (ALL, ALL),
     "/parts/<digest>": (SIGNED_IN, ALL),
     "/people": (ADMIN, NONE),
     "/people/new": (ADMIN, ADMIN),
     "/people/<person>": (ADMIN, ADMIN),
     "/people/<person>/code": (ADMIN, ADMIN),
     "/sealing": (KEEP, KEEP),
+    "/security": (ADMIN, ADMIN),
+    "/trust": (ALL, NONE),
+    "/trust/workshop-root.crt": (ALL, NONE),
     "/registers": (SIGNED_IN, NONE),
     "/registers/<register:register>": (SIGNED_IN, NONE),
     "/registers/<register:register>/new/<kind>": (KEEP, KEEP),
@@ -45,7 +53,7 @@ TABLE = {
     "/registers/<register:register>/<name>/quarantine": (NONE, WRITE),
     "/registers/<register:register>/<name>/release": (NONE, KEEP),
 }
-PUBLIC_PAGES = {"/assess"}
+PUBLIC_PAGES = {"/assess", "/outbox"}
 RECORDS = "/records"
 FILLED = {"register:register": "gear", "path:name": "css/app.css", "kind": "shackle", "name": "L-07", "person": "p-x",
           "digest": "0" * 64, "any(examination, custody, quarantine, release):act": "examination"}
