@@ -29,10 +29,14 @@ class Person:
 
 @dataclass(frozen=True)
 class Verified:
-    """Whose PIN was checked for this request, and how. The PIN itself never comes here."""
+    """Whose PIN was checked for this request, and how; which `key` of the phone it opened, if the phone checked it.
+
+    The PIN itself never comes here.
+    """
 
     person: Person
     how: str
+    key: str = ""
 
 
 @dataclass(frozen=True)
