@@ -1,16 +1,23 @@
 """Style sheets, scripts and faces, under an address that changes with their content."""
 
+import gzip
 import hashlib
-from functools import cache
+import re
+from collections.abc import Iterator
+from functools import cache, lru_cache
 from pathlib import Path
 
-from flask import Blueprint, Response, make_response, send_from_directory
+from flask import Blueprint, Response, make_response, request, send_from_directory
 
 from checklist_app.shipped import shipped
 from checklist_app.web.access import everybody
+from checklist_app.web.engine import FOR_GOOD, PLAIN_ENGINE, PLAIN_FLOORS, accepts, true_addresses
+from checklist_app.web.floors import FLOORS, VENDORED
 
-FOR_GOOD = "public, max-age=31536000, immutable"
 ASK_AGAIN = "no-cache"
+BY_THEIR_OWN_DIGEST = (VENDORED, FLOORS)
+TEXTS = {".css", ".js", ".svg"}
+ADDRESS = re.compile(rf'="({re.escape(PLAIN_ENGINE)}|{re.escape(PLAIN_FLOORS)}|/static/)'.encode())
 
 blueprint = Blueprint("static_files", __name__)
 
@@ -18,20 +25,32 @@ blueprint = Blueprint("static_files", __name__)
 @cache
 def edition() -> str:
     """Digest over every static file, short: a new edition of one file is a new address for all."""
-    folder = shipped("static")
     total = hashlib.sha256()
-    for path in sorted(found for found in folder.rglob("*") if found.is_file()):
-        total.update(path.relative_to(folder).as_posix().encode() + b"\0" + path.read_bytes() + b"\0")
+    for name, path in own_files():
+        total.update(name.encode() + b"\0" + path.read_bytes() + b"\0")
 
     return total.hexdigest()[:12]
+
+
+def own_files() -> Iterator[tuple[str, Path]]:
+    """Every static file by its name, but for the engine and its floors: those have digests of their own."""
+    folder = shipped("static")
+    for path in sorted(found for found in folder.rglob("*") if found.is_file()):
+        name = path.relative_to(folder).as_posix()
+        if not name.startswith(tuple(f"{own}/" for own in BY_THEIR_OWN_DIGEST)):
+            yield name, path
 
 
 def with_edition(response: Response) -> Response:
     """Pages name plain addresses, because they are also made where nobody knows the edition; it is put in here."""
     if response.mimetype == "text/html" and not response.direct_passthrough:
-        response.set_data(response.get_data().replace(b'="/static/', b'="/static/' + edition().encode() + b"/"))
+        response.set_data(ADDRESS.sub(true_address, response.get_data()))
 
     return response
+
+
+def true_address(found: re.Match[bytes]) -> bytes:
+    return b'="' + true_addresses().get(found[1], f"/static/{edition()}/".encode())
 
 
 @blueprint.get("/static/<path:name>")
@@ -40,7 +59,28 @@ def static_file(name: str) -> Response:
     """One file. The edition in front of its name is left out, and only the right one may be kept for good."""
     first, _, rest = name.partition("/")
     versioned = len(first) == len(edition()) and not Path(shipped("static"), first).exists()
-    response = make_response(send_from_directory(shipped("static"), rest if versioned else name))
+    response = file_or_its_small_form(rest if versioned else name)
     response.headers["Cache-Control"] = FOR_GOOD if first == edition() else ASK_AGAIN
 
     return response
+
+
+def file_or_its_small_form(name: str) -> Response:
+    """Texts go over the air pressed, where the browser takes that."""
+    response = make_response(send_from_directory(shipped("static"), name))
+    path = shipped("static") / name
+    if path.suffix not in TEXTS or response.status_code != 200:
+        return response
+    response.headers["Vary"] = "Accept-Encoding"
+    if accepts("gzip") and "Range" not in request.headers:
+        response.direct_passthrough = False
+        response.set_data(small(path, path.stat().st_mtime_ns))
+        response.headers["Content-Encoding"] = "gzip"
+
+    return response
+
+
+@lru_cache(maxsize=256)
+def small(path: Path, changed_ns: int) -> bytes:
+    """The file pressed; pressed again only when it has changed."""
+    return gzip.compress(path.read_bytes(), 9, mtime=0)
