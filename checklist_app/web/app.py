@@ -13,6 +13,7 @@ from checklist_app.records.store import Store
 from checklist_app.web import (
     access,
     canonical,
+    engine,
     entries,
     faults,
     https_pages,
@@ -64,8 +65,8 @@ def create_app(folder: str | Path, **overrides: Any) -> Flask:
     lesser.stand_in_the_way(app)
     app.after_request(static.with_edition)
     faults.explain(app)
-    for module in (static, start, sign_in, people, registers, item_actions, entries, sealing_pages, record_pages,
-                   https_pages, trust, waiting, travelling):
+    for module in (static, engine, start, sign_in, people, registers, item_actions, entries, sealing_pages,
+                   record_pages, https_pages, trust, waiting, travelling):
         app.register_blueprint(module.blueprint)
     access.refuse_undeclared(app)
     with app.app_context():
