@@ -32,7 +32,8 @@ def main() -> None:
     with tempfile.TemporaryDirectory() as folder:
         start(Path(folder))
         ours, bare = entry_ms(Path(folder)), bare_ms(Path(folder))
-    print(f"one entry, PUT to answer: {ours:.2f} ms; bare Flask route and SQLite commit: {bare:.2f} ms ({ours / bare:.1f}×)")
+    print(f"one entry, PUT to answer: {ours:.2f} ms")
+    print(f"bare Flask route and SQLite commit: {bare:.2f} ms ({ours / bare:.1f}×)")
 
 
 def start(folder: Path) -> None:
