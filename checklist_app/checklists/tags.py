@@ -5,12 +5,14 @@ from typing import Any
 
 from checklist_app.checklists.register import USABLE, Item
 from checklist_app.checklists.words import day
+from checklist_app.operations.fields import Field, FieldType, read_number
 from checklist_app.operations.kinds import KINDS
 from checklist_app.operations.words import figure
 
 COLOURS: Mapping[float, str] = {1.0: "violet", 2.0: "green", 3.0: "yellow", 4.0: "grey", 5.0: "red", 6.0: "brown",
                                 8.0: "blue", 10.0: "orange"}
 SLINGS = frozenset({"flat_sling", "round_sling"})
+FIGURE = Field("figure", "figure", FieldType.NUMBER)
 PICKABLE = USABLE | {"incoming"}
 
 
@@ -82,8 +84,6 @@ def _note(item: Item) -> str:
 
 
 def _number(text: Any) -> float | None:
-    """The figure of a checked fact; nothing for what is not there."""
-    try:
-        return float(text)
-    except (TypeError, ValueError):
-        return None
+    """The figure of a checked fact, as typed: with comma or point; nothing for what is not there."""
+    number = read_number(str(text), FIGURE) if text is not None else None
+    return number if isinstance(number, float) else None

@@ -32,12 +32,37 @@ def test_a_number_typed_or_scanned_picks_whatever_the_size_of_its_letters(begun:
     assert running(shop.world, task).items[("leg", "1-left", "sling")].id == "R-21"
 
 
+@pytest.mark.parametrize("typed", ["r21", "R 21", "r–21"])
+def test_a_number_is_found_without_its_stroke(begun: tuple[Shop, str], typed: str) -> None:
+    shop, task = begun
+    shop.post(SLING.format(task), {"tag": typed})
+
+    assert running(shop.world, task).items[("leg", "1-left", "sling")].id == "R-21"
+
+
+def test_what_hangs_in_the_other_leg_is_said_to_hang_there(begun: tuple[Shop, str]) -> None:
+    shop, task = begun
+    shop.post(SLING.format(task), {"pick": "gear/R-21"})
+    given = shop.post(f"/tasks/{task}/kit/leg.2-right.sling", {"tag": "R-21"})
+
+    assert (given.status, given.keep) == (422, ())
+    assert "R-21 is picked already: left sling. Pick another one." in given.html
+
+
+def test_a_length_with_a_comma_stands_on_the_tag(begun: tuple[Shop, str]) -> None:
+    shop, task = begun
+    added = {"kind": "flat_sling", "id": "F-77", "wll_t": "2", "length_m": "1,5", "marked": "yes", "origin": "bought"}
+    shop.post(f"/gear/add?kinds=flat_sling&task={task}&slot=leg.1-left.sling", added)
+
+    assert "Flat sling, 1.50 m" in shop.get(SLING.format(task)).html.partition("F-77")[2]
+
+
 def test_a_number_that_is_not_there_is_said_at_the_field(begun: tuple[Shop, str]) -> None:
     shop, task = begun
     given = shop.post(SLING.format(task), {"tag": "R-99"})
 
     assert (given.status, given.keep) == (422, ())
-    assert "No fitting item in the register is called R-99." in given.html and 'value="R-99"' in given.html
+    assert "Nothing for this place is called R-99 in the register." in given.html and 'value="R-99"' in given.html
 
 
 def test_overdue_gear_is_shown_with_its_reason_and_cannot_be_picked(begun: tuple[Shop, str]) -> None:
@@ -112,7 +137,8 @@ def test_gear_added_on_the_spot_is_incoming_and_stands_in_its_slot(begun: tuple[
 
     assert given.location == f"/tasks/{task}/kit/leg.1-left.sling"
     assert shop.world.items("gear")["RS-9"].state.custody == "incoming"
-    assert shop.world.items("gear")["RS-9"].state.due == "2027-02-14"
+    assert shop.world.items("gear")["RS-9"].state.due == "", "what a tag says is no examination"
+    assert [entry.value["text"] for entry in given.keep if entry.path == ("due_on_tag",)] == ["2027-02-14"]
     assert running(shop.world, task).task.answers[Key("sling", "left")].length_m == 1.25
     assert running(shop.world, task).evaluation.check("sling_usable[left]").verdict.words in ("over limit", "waiting")
 

@@ -53,7 +53,7 @@ def _pick(request: Request, world: World, now: Running, place: Place) -> Answer:
     """By one tap on its tag, or by the number on it."""
     item = _wanted(request, world, now, place)
     if item is None or why_out(item):
-        reason = f"{item.id}: {why_out(item).lower()}. Pick another one." if item else _nothing(request)
+        reason = f"{item.id}: {why_out(item).lower()}. Pick another one." if item else _nothing(request, now, place)
         return _show(request, world, now, place, reason, 422)
     made = Made(request)
     replaced = {*seen(now.folded, place.path), *own_earlier(now.folded, place.path, made.author, request.device)}
@@ -133,12 +133,25 @@ def _wanted(request: Request, world: World, now: Running, place: Place) -> Item 
     fitting = store(world, now, place)
     if request.one("pick"):
         return next((item for item in fitting if item.subject == request.one("pick")), None)
-    wanted = request.one("tag").casefold()
-    return next((item for item in fitting if item.id.casefold() == wanted), None)
+    wanted = _bare(request.one("tag"))
+    found = [item for item in fitting if _bare(item.id) == wanted]
+    return found[0] if len(found) == 1 else None
 
 
-def _nothing(request: Request) -> str:
-    return f"No fitting item in the register is called {request.one('tag') or request.one('pick')}. Add it below."
+def _bare(number: str) -> str:
+    """A tag number without the strokes and blanks that wet gloves leave out: r21 is R-21."""
+    return "".join(each for each in number.casefold() if each.isalnum())
+
+
+def _nothing(request: Request, now: Running, place: Place) -> str:
+    """Why nothing was picked: it hangs in another slot of this lift, or the register has none for this one."""
+    typed = request.one("tag")
+    hung = [path for path, item in now.items.items() if path != place.path and _bare(item.id) == _bare(typed)]
+    if hung:
+        every = places(now.procedure, now.folded, "kit")
+        slot = next((_words(now, each) for each in every if each.path == hung[0]), "")
+        return f"{now.items[hung[0]].id} is picked already: {slot.lower()}. Pick another one."
+    return f"Nothing for this place is called {typed or request.one('pick')} in the register. Add it below."
 
 
 def _subject(now: Running, place: Place) -> str:
