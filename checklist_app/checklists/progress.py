@@ -21,12 +21,17 @@ def stands_at(now: Running, holds: Iterable[HoldState]) -> HoldState | None:
     return next((state for state in holds if not state.open and order.index(state.hold.before) <= here), None)
 
 
+def no_trial_yet(now: Running, held: HoldState) -> bool:
+    """Whether the hold is about a trial lift that nobody made yet."""
+    return TRIAL in held.hold.groups and not now.folded.rows.get(TRIAL)
+
+
 def go_on(now: Running, holds: Iterable[HoldState]) -> Way:
     """Where work goes on: what stopped it, a hold point, or the first open question."""
     if stops(now.folded):
         return Way(f"/tasks/{now.id}/stop", "Stopped: see")
     if (held := stands_at(now, holds)) is not None:
-        if TRIAL in held.hold.groups and not now.folded.rows.get(TRIAL):
+        if no_trial_yet(now, held):
             return Way(stage_href(now, TRIAL), "Go on: trial")
         return Way(f"/tasks/{now.id}/holds/{held.hold.name}", f"Hold: {held.hold.words.lower()}")
     if (place := now.resume) is not None:
@@ -39,7 +44,7 @@ def left_at(now: Running, holds: Iterable[HoldState]) -> str:
     if stops(now.folded):
         return "Stopped. A supervisor decides."
     if (held := stands_at(now, holds)) is not None:
-        if TRIAL in held.hold.groups and not now.folded.rows.get(TRIAL):
+        if no_trial_yet(now, held):
             return "Released. The trial lift comes next."
         return f"Held at {held.hold.words.lower()}. {_who(held)}"
     place = now.resume

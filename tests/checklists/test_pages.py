@@ -131,3 +131,13 @@ def test_today_says_where_each_task_was_left(rigged: tuple[Shop, str]) -> None:
     assert "Wednesday 25 November" in shown
     assert "You stopped at Stop points, step 1 of 3." in shown
     assert TODAY == "2026-11-25"
+
+
+def test_a_trial_that_nobody_made_is_not_done_and_work_stands_at_its_hold(rigged: tuple[Shop, str]) -> None:
+    shop, task = rigged
+    page = shop.get(f"/tasks/{task}").html
+    stages = dict(re.findall(r'class="job-name">([^<]+)</span><span class="note">([^<]+)<', page))
+
+    assert stages["Trial"] == "No trial lift yet."
+    assert stages["Hold: release"] == "Not signed yet."
+    assert page.count("job-now") == 1 and stages["Stop points"].startswith("Still open")

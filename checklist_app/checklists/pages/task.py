@@ -5,9 +5,12 @@ from checklist_app.checklists.answer import Answer, Request, page
 from checklist_app.checklists.checks_view import governing
 from checklist_app.checklists.frame import frame, whole
 from checklist_app.checklists.holds import HoldState, hold_states, void_words
-from checklist_app.checklists.progress import go_on, headline
+from checklist_app.checklists.procedure import Stage
+from checklist_app.checklists.progress import go_on, headline, no_trial_yet, stands_at
 from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.steps import screens, stage_href
+from checklist_app.checklists.stops import stops
+from checklist_app.checklists.trials import TRIAL
 from checklist_app.checklists.words import day, mark
 from checklist_app.checklists.world import World
 
@@ -32,18 +35,35 @@ def task(request: Request, world: World, task: str) -> Answer:
 
 def _line(now: Running, holds: tuple[HoldState, ...]) -> list[dict[str, Any]]:
     """Stages in order, each hold before the stage it guards."""
+    here = None if stops(now.folded) else _here(now, holds)
     told = []
     for stage in now.procedure.stages:
         told += [_hold(now, state) for state in holds if state.hold.before == stage.name]
-        still = [screen.words.lower() for screen in screens(now, stage.name) if not screen.done]
-        told.append({"state": "now" if stage.name == now.stage else "" if still else "done", "words": stage.words,
-                     "href": stage_href(now, stage.name),
-                     "note": f"Still open: {', '.join(still)}." if still else "Done."})
+        told.append(_stage(now, stage, here))
     return told
+
+
+def _here(now: Running, holds: tuple[HoldState, ...]) -> str | None:
+    """The stage at which work goes on; none while it is held."""
+    held = stands_at(now, holds)
+    if held is None:
+        return now.stage
+    return TRIAL if no_trial_yet(now, held) else None
+
+
+def _stage(now: Running, stage: Stage, here: str | None) -> dict[str, Any]:
+    """What is still open in a stage. A trial that nobody made has no questions yet, and is not done for that."""
+    still = [screen.words.lower() for screen in screens(now, stage.name) if not screen.done]
+    note = f"Still open: {', '.join(still)}." if still else "Done."
+    if stage.name == TRIAL and not now.folded.rows.get(TRIAL):
+        still, note = [stage.words], "No trial lift yet."
+    state = "now" if stage.name == here else "" if still else "done"
+    return {"state": state, "words": stage.words, "href": stage_href(now, stage.name), "note": note}
 
 
 def _hold(now: Running, state: HoldState) -> dict[str, Any]:
     signed = f"Signed by {', '.join(each.name for each in state.standing)}."
+    still = "Sent back: the words stand there." if state.sent_back else state.expired or "Not signed yet."
     return {"state": "done" if state.open else "hold", "words": f"Hold: {state.hold.words.lower()}",
             "href": f"/tasks/{now.id}/holds/{state.hold.name}",
-            "note": signed if state.open else state.expired or "Not signed yet."}
+            "note": signed if state.open else still}
