@@ -12,6 +12,7 @@ from checklist_app.records.sessions import Sessions
 from checklist_app.records.store import Store
 from checklist_app.web import (
     access,
+    bringing,
     canonical,
     engine,
     entries,
@@ -19,11 +20,13 @@ from checklist_app.web import (
     https_pages,
     item_actions,
     lesser,
+    news,
     people,
     registers,
     sealing,
     sealing_pages,
     security,
+    shell,
     sign_in,
     start,
     static,
@@ -65,8 +68,8 @@ def create_app(folder: str | Path, **overrides: Any) -> Flask:
     lesser.stand_in_the_way(app)
     app.after_request(static.with_edition)
     faults.explain(app)
-    for module in (static, engine, start, sign_in, people, registers, item_actions, entries, sealing_pages,
-                   record_pages, https_pages, trust, waiting, travelling):
+    for module in (static, engine, start, sign_in, people, registers, item_actions, entries, news, bringing, shell,
+                   sealing_pages, record_pages, https_pages, trust, waiting, travelling):
         app.register_blueprint(module.blueprint)
     access.refuse_undeclared(app)
     with app.app_context():

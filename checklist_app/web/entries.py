@@ -14,6 +14,7 @@ from checklist_app.web import current
 from checklist_app.web.access import DEVICE, by_device, signed_in
 from checklist_app.web.cookies import cookie
 from checklist_app.web.sealing import seal_what_closed, seal_what_was_left
+from checklist_app.web.security import form_token
 
 LARGEST_BATCH_BYTES = 1024 * 1024
 BEARER = "Bearer "
@@ -25,8 +26,8 @@ blueprint = Blueprint("entries", __name__)
 @blueprint.get("/device")
 @signed_in
 def device() -> Response:
-    """What the page script needs to send entries by itself. Only a page of ours can read it."""
-    return jsonify(device=current.device(), credential=cookie(DEVICE))
+    """What the page script needs to send entries and forms by itself. Only a page of ours can read it."""
+    return jsonify(device=current.device(), credential=cookie(DEVICE), form_token=form_token())
 
 
 @blueprint.put("/entries")

@@ -32,12 +32,13 @@ def news() -> Response:
         page = outgoing.outgoing(current.store(), cursor(), wanted())
     except SetBack as error:
         abort(409, f"{error}.")
+    current.store().keys.heard(name, page.cursor["number"], current.now())
 
     return jsonify(
         entries=[{"number": number, "body": body} for number, body in page.entries], powerless=page.powerless,
         parts=page.parts, cursor=page.cursor, more=page.more,
         sealed=outgoing.sealed_lately(current.store(), current.now()), people=outgoing.people(current.store()),
-        device=name, code=code(), now=moment(current.now()),
+        device=name, counted=current.store().next_counter(name) - 1, code=code(), now=moment(current.now()),
     )
 
 

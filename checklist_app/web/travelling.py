@@ -13,7 +13,7 @@ from checklist_app.records.accounts import TooSoon, WrongPin
 from checklist_app.records.door import powerless
 from checklist_app.web import current
 from checklist_app.web.access import WRITERS, allowed, everybody
-from checklist_app.web.keeping import keep, one_at_a_time, with_counter
+from checklist_app.web.keeping import MADE, keep, one_at_a_time, with_counter
 from checklist_app.web.pages import asked, is_fragment
 from checklist_app.web.photos import photos_of
 from checklist_app.web.sealing import seal_what_closed
@@ -21,7 +21,7 @@ from checklist_app.web.security import TOKEN_FIELD
 from checklist_app.web.sign_in import span
 
 SIGNER, PIN = "signer", "pin"
-NOT_KEPT_FORWARD = (PIN, TOKEN_FIELD)
+NOT_KEPT_FORWARD = (PIN, TOKEN_FIELD, MADE)
 
 blueprint = Blueprint("travelling", __name__)
 

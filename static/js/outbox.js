@@ -1,107 +1,52 @@
-/* Entries wait here until the server has answered for them, so that leaving a page loses nothing. What a form could
-   not bring is offered by itself: when a page opens, when the network comes back, and from time to time. */
+/* What still waits on this phone, and the last resort when no server can be reached: a file of all that waits. */
 
-import { bytes } from "./canonical.js";
-import { sha256 } from "./sha256.js";
+import { countOf } from "./offer.js";
+import { all, get, indexed } from "./phone_store.js";
+import { partsNamed } from "./keep.js";
+import { sync } from "./sync.js";
 
-const KEY = "entries kept on this phone";
-const REFUSED = "entries not taken";
-const BATCH = 20;
-const AGAIN_MS = 20_000;
-let words = "";
-let sending = false;
+const WAITING = ["kept", "sent", "refused"];
+const FORM = "kept on a phone/1";
 
-function list(key) {
-  try {
-    return JSON.parse(localStorage.getItem(key) ?? "[]");
-  } catch {
-    return [];
+async function texts(body) {
+  const parts = {};
+  for (const digest of partsNamed(body)) {
+    const part = await get("parts", digest);
+    if (part?.data instanceof Uint8Array && !part.mime) parts[digest] = new TextDecoder().decode(part.data);
   }
+  return parts;
 }
 
-function write(key, items) {
-  try {
-    localStorage.setItem(key, JSON.stringify(items));
-  } catch {
-    /* No room or no storage: the form still brings what it made. */
-  }
-}
-
-/* An entry and the texts of its parts, made just now. */
-export function hold(body, parts) {
-  const named = Object.fromEntries(parts.map((text) => [sha256(bytes(text)), text]));
-  write(KEY, [...list(KEY), { body, parts: named, at: Date.now() }]);
-}
-
-/* The server has answered for these: they need not wait any more. */
-export function settle(bodies) {
-  const done = new Set(bodies);
-  write(KEY, list(KEY).filter((item) => !done.has(item.body)));
-  show();
-}
-
-function show() {
-  const place = document.getElementById("sync");
-  const said = place?.querySelector("span");
-  if (!said) return;
-  const count = list(KEY).length;
-  if (place.dataset.sync !== "kept") words = said.textContent;
-  if (count > 0) said.textContent = `${count} kept on this phone`;
-  else if (place.dataset.sync === "kept") said.textContent = words;
-  place.dataset.sync = count > 0 ? "kept" : "confirmed";
-}
-
-/* Those that no form under way is bringing. */
-function waiting() {
-  return list(KEY).filter((item) => Date.now() - item.at > AGAIN_MS).slice(0, BATCH);
-}
-
-async function answers(items) {
-  const device = await fetch("/device");
-  if (!device.ok) return [];
-  const { credential } = await device.json();
-  const headers = { Authorization: `Bearer ${credential}`, "Content-Type": "application/json" };
-  const entries = items.map(({ body, parts }) => ({ body, parts }));
-  const answer = await fetch("/entries", { method: "PUT", headers, body: JSON.stringify({ entries }) });
-  return answer.ok ? (await answer.json()).entries : [];
-}
-
-/* What waits here: whoever leaves this address for another one must not leave it behind. */
+/* What the server has not confirmed, with its texts; what it refused is not among it. */
 export async function unsent() {
-  return list(KEY);
+  const rows = (await all("entries")).filter(({ state }) => state === "kept" || state === "sent");
+  return Promise.all(rows.map(async ({ body }) => ({ body, parts: await texts(body) })));
 }
 
-/* All that waits, at once; a form under way may bring the same again, which changes nothing. */
+/* All that waits, at once, as far as the server takes it. */
 export async function offerAll() {
-  for (let before = Infinity; list(KEY).length > 0 && list(KEY).length < before;) {
-    before = list(KEY).length;
-    await offer(list(KEY).slice(0, BATCH));
+  for (let before = Infinity; ;) {
+    await sync();
+    const left = (await countOf("kept")) + (await countOf("sent"));
+    if (left === 0 || left >= before) return;
+    before = left;
   }
 }
 
-/* The text of a file with all that waits, the last resort. */
+function base64(data) {
+  let text = "";
+  for (let at = 0; at < data.length; at += 0x8000) text += String.fromCharCode(...data.subarray(at, at + 0x8000));
+  return btoa(text);
+}
+
+async function picture({ digest, data, mime }) {
+  return { digest, mime, data: base64(data instanceof Blob ? new Uint8Array(await data.arrayBuffer()) : data) };
+}
+
+/* The text of the file: entries with their texts, and photographs that the server does not have. */
 export async function asFile() {
-  const entries = list(KEY).map(({ body, parts }) => ({ body, parts }));
-  return JSON.stringify({ form: "kept on a phone/1", entries, photos: [] });
+  const rows = (await all("entries")).filter(({ state }) => WAITING.includes(state));
+  const photos = (await indexed("parts", "state", "kept")).filter(({ mime }) => mime);
+  const entries = await Promise.all(rows.map(async ({ body }) => ({ body, parts: await texts(body) })));
+  return JSON.stringify({ form: FORM, entries, photos: await Promise.all(photos.map(picture)) });
 }
-
-async function offer(items = waiting()) {
-  show();
-  if (sending || items.length === 0) return;
-  sending = true;
-  try {
-    const said = await answers(items);
-    const refused = items.filter((_, n) => said[n]?.state === "refused");
-    if (refused.length > 0) write(REFUSED, [...list(REFUSED), ...refused]);
-    settle(items.filter((_, n) => ["confirmed", "refused"].includes(said[n]?.state)).map((item) => item.body));
-  } catch {
-    /* No network: they go on waiting. */
-  }
-  sending = false;
-}
-
-offer();
-setInterval(() => offer(), AGAIN_MS);
-addEventListener("online", () => offer());
-document.addEventListener("visibilitychange", () => offer());
-document.addEventListener("htmx:afterSettle", show);

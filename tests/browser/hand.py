@@ -48,11 +48,11 @@ class Hand:
             if answer is NONE:
                 self.page.locator('button[name="not_used"]').click()
             elif answer.startswith("="):
-                self.page.get_by_role("radio", name=re.compile(answer[1:], re.IGNORECASE)).check()
+                self.page.get_by_role("radio", name=re.compile(answer[1:], re.IGNORECASE)).click()
                 self.next_without_script()
             else:
                 self.pick(answer)
-                self.page.get_by_label("Looked at and felt, all round").check()
+                self.page.get_by_label("Looked at and felt, all round").click()
                 self.next_without_script()
 
     def next_without_script(self) -> None:

@@ -31,6 +31,8 @@ TABLE = {
     "/manifest.webmanifest": (ALL, NONE),
     "/import": (WRITE, WRITE),
     "/static/<path:name>": (ALL, NONE),
+    "/static/engine/pyodide-<digest>/<name>": (ALL, NONE),
+    "/static/engine/<name>": (ALL, NONE),
     "/device": (SIGNED_IN, NONE),
     "/entries": (ALL, ALL),
     "/parts/<digest>": (SIGNED_IN, ALL),

@@ -4,7 +4,7 @@ import pytest
 from flask import Flask
 
 from checklist_app.checklists import values
-from checklist_app.checklists.canonical import canonical
+from checklist_app.checklists.canonical import canonical, digest
 from checklist_app.records.database import Seal
 from checklist_app.records.devices import Devices
 from tests.web.signed_in import People, Visitor
@@ -73,20 +73,20 @@ def test_a_record_of_long_ago_is_not_told_of(app: Flask, phone: Phone) -> None:
 
 def test_the_texts_that_entries_name_come_along_and_photographs_are_only_named(phone: Phone) -> None:
     text = canonical({"salt": "s", "text": "hook is worn"})
-    said = phone.entry(("gear", "L-07"), ("quarantine",), values.quarantine("2026-11-25", values.digest(text)))
-    phone.put([{"body": said.data.decode(), "parts": {values.digest(text): text.decode()}}])
+    said = phone.entry(("gear", "L-07"), ("quarantine",), values.quarantine("2026-11-25", digest(text)))
+    phone.put([{"body": said.data.decode(), "parts": {digest(text): text.decode()}}])
     photo = b"\xff\xd8\xff a picture"
-    phone.raw(photo, f"/parts/{values.digest(photo)}")
-    shown = phone.entry(("gear", "L-07"), ("label",), values.photo(values.digest(photo)))
+    phone.raw(photo, f"/parts/{digest(photo)}")
+    shown = phone.entry(("task", "t-9"), ("label",), values.photo(digest(photo)))
     phone.put([shown])
     parts = told(phone)["parts"]
-    assert parts[values.digest(text)] == text.decode()
-    assert parts[values.digest(photo)] is None and values.digest(photo) in parts
+    assert parts[digest(text)] == text.decode()
+    assert parts[digest(photo)] is None and digest(photo) in parts
 
 
 def test_a_part_that_came_late_is_asked_for_by_name(phone: Phone) -> None:
     text = canonical({"salt": "s", "text": "late"})
-    name = values.digest(text)
+    name = digest(text)
     phone.put([phone.entry(("gear", "L-07"), ("quarantine",), values.quarantine("2026-11-25", name))])
     _, cursor = all_of_it(phone)
     at = f"number={cursor['number']}&head={cursor['head']}"

@@ -1,0 +1,40 @@
+/* Which prompts of a form say something else than they did when their last entry was made, or when the page came. */
+
+import { promptOf, said, same } from "./said.js";
+
+const answered = new WeakMap(); // container → what it said when its last entry was made
+
+/* A disagreement shows no answer. */
+function before(container) {
+  return answered.has(container) ? answered.get(container) : said(container, null, true);
+}
+
+/* The changed prompts, and whether all could be read here; the server reads the others. */
+export function changedPrompts(form) {
+  const found = { changed: [], complete: true };
+  for (const container of form.querySelectorAll("[data-prompt]")) {
+    try {
+      const was = before(container);
+      const now = said(container, was);
+      const prompt = promptOf(container);
+      const untouched = now === null && prompt.type === "photo";
+      if (!same(now, was) && !untouched) found.changed.push({ container, prompt, now });
+    } catch {
+      found.complete = false;
+    }
+  }
+  return found;
+}
+
+/* At once, so that the same answer is not taken twice while the first is being kept. */
+export function noteAnswered(changed) {
+  for (const { container, now } of changed) answered.set(container, now);
+}
+
+/* From here on this entry is what the page has seen at the prompt. */
+export function noteMade(container, digest) {
+  const prompt = promptOf(container);
+  container.dataset.prompt = JSON.stringify({ ...prompt, replaces: [digest] });
+  const seen = container.querySelector(`[name="${CSS.escape(`${prompt.path.join("/")}.seen`)}"]`);
+  if (seen) seen.value = container.dataset.prompt;
+}

@@ -1,0 +1,98 @@
+/* Opens pages, goes from one to the next and takes plain forms with no network. It never works anything out: it asks
+   an open page, or hands out the shell, which does. The server puts EDITION, FILES, ENGINE and FLOORS before this. */
+
+const SHELL = `shell-${EDITION}`;
+const FOR_ENGINE = "engine";
+const NETWORK_MS = 4_000;
+const PAGE_MS = 2_500;
+const FORM_MS = 60_000; // what was sent must not be lost because the checks are still starting
+const ALONE = ["/outbox", "/shell"];
+
+self.addEventListener("install", (event) => event.waitUntil(install()));
+self.addEventListener("activate", (event) => event.waitUntil(activate()));
+self.addEventListener("message", ({ data }) => { if (data.take) self.skipWaiting(); });
+self.addEventListener("fetch", (event) => {
+  const { request } = event;
+  const url = new URL(request.url);
+  if (url.origin !== location.origin) return;
+  if (url.pathname.startsWith("/static/engine/")) event.respondWith(kept(request, FOR_ENGINE));
+  else if (url.pathname.startsWith("/static/")) event.respondWith(kept(request, SHELL));
+  else if (request.mode === "navigate") event.respondWith(navigated(request, url));
+});
+
+/* A first visit keeps the shell only, so that the first page is not slowed. A new version brings its engine along
+   before it is offered: who takes it must not be left without checks. */
+async function install() {
+  const shell = await caches.open(SHELL);
+  await shell.addAll(FILES.map((file) => new Request(file, { cache: "reload" })));
+  const engine = await caches.open(FOR_ENGINE);
+  const here = (await engine.keys()).map(({ url }) => new URL(url).pathname);
+  if (here.length === 0) return;
+  const wanted = [FLOORS, ...here.filter((path) => path.includes("/pyodide-")).map((path) => ENGINE + path.split("/").at(-1))];
+  await engine.addAll([...new Set(wanted)].filter((path) => !here.includes(path)));
+}
+
+async function activate() {
+  for (const name of await caches.keys()) if (![SHELL, FOR_ENGINE].includes(name)) await caches.delete(name);
+  const engine = await caches.open(FOR_ENGINE);
+  for (const request of await engine.keys()) {
+    const path = new URL(request.url).pathname;
+    if (path !== FLOORS && !path.startsWith(ENGINE)) await engine.delete(request);
+  }
+  await self.clients.claim();
+}
+
+function within(promise, ms) {
+  return Promise.race([promise, new Promise((_, late) => { setTimeout(() => late(new Error("too slow")), ms); })]);
+}
+
+/* Addresses of files change with their content: what is kept is right for ever. */
+async function kept(request, name) {
+  const found = await caches.match(request, { ignoreVary: true });
+  if (found) return found;
+  const answer = await fetch(request);
+  if (answer.ok) {
+    const copy = answer.clone();
+    caches.open(name).then((cache) => cache.put(request, copy)).catch(() => {}); // a full phone still gets its page
+  }
+  return answer;
+}
+
+async function navigated(request, url) {
+  const form = request.method === "POST" ? await request.clone().formData() : null;
+  const asked = fetch(request);
+  try {
+    return await (form ? asked : within(asked, NETWORK_MS));
+  } catch {
+    asked.catch(() => {});
+    const pairs = form ? [...form].filter(([, text]) => typeof text === "string") : [];
+    return await fromPage({ method: request.method, address: url.pathname + url.search, pairs }) ?? fromShell(url, form);
+  }
+}
+
+/* The page that is being left is still there while the next one is fetched, and its checks are warm. */
+async function fromPage(ask) {
+  if (ask.method === "GET" && ALONE.includes(new URL(ask.address, location.origin).pathname)) return null;
+  for (const client of await self.clients.matchAll({ type: "window" })) {
+    const { port1, port2 } = new MessageChannel();
+    const answer = new Promise((done) => { port1.onmessage = ({ data }) => done(data); });
+    client.postMessage({ ask }, [port2]);
+    const said = await within(answer, ask.method === "POST" ? FORM_MS : PAGE_MS).catch(() => null);
+    if (!said || said.fault) continue;
+    if (ask.method === "POST" && said.status < 400) return Response.redirect(said.address, 303);
+    return page(said.html, said.status);
+  }
+  return null;
+}
+
+function page(html, status) {
+  return new Response(html, { status, headers: { "Content-Type": "text/html; charset=utf-8", "X-From": "phone" } });
+}
+
+/* A form that nobody could take is not sent on to a page that looks as if it had been. */
+async function fromShell(url, form) {
+  if (!form && url.pathname === "/outbox") return caches.match("/shell/outbox");
+  const shell = await caches.match("/shell");
+  if (!form) return shell;
+  return page((await shell.text()).replace('<main ', '<main data-unsent="yes" '), 503);
+}
