@@ -7,6 +7,7 @@ from typing import Any
 from checklist_app.checklists.entry import Path
 from checklist_app.checklists.filled import Filled, filled
 from checklist_app.checklists.fold import Folded
+from checklist_app.checklists.misfits import misfits
 from checklist_app.checklists.picked import Unusable, gear_of, item_of_pick
 from checklist_app.checklists.procedure import Procedure
 from checklist_app.checklists.register import Item
@@ -43,12 +44,12 @@ def answers(world: World, folded: Folded, procedure: Procedure) -> Answers:
     items = {path: item for path, value in folded.values.items()
              if value["type"] == "pick" and (item := item_of_pick(world, value)) is not None}
     given: dict[Key, Any] = {}
-    faults: dict[Path, str] = {}
+    faults = misfits(procedure, folded, items)
     for path, value in folded.values.items():
         entry = _entry_at(table, path)
         if entry is None:
             continue
-        answer = _read(world, entry, value)
+        answer = Fault(faults[path]) if path in faults else _read(world, entry, value)
         if isinstance(answer, Fault):
             faults[path] = answer.words
             answer = _waits(entry, path, labels, "cannot be read")

@@ -78,7 +78,8 @@ def _answers(running: Running, hold: Hold) -> Iterator[Refusal]:
                       f"/tasks/{running.id}/settle?where={'/'.join(path)}")
     for path in running.faults:
         if scope.binds(running.procedure, hold, path):
-            yield Refusal(f"{prompt_words(running.procedure, path)} cannot be read", _stage_href(running, path))
+            said = f"{prompt_words(running.procedure, path)} cannot be read: {running.faults[path].rstrip('.')}"
+            yield Refusal(said, _stage_href(running, path))
 
 
 def _open(world: World, running: Running, hold: Hold) -> Iterator[Refusal]:

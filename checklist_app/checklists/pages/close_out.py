@@ -73,4 +73,5 @@ def _closed(request: Request, world: World, now: Running, closed: Entry) -> Answ
 def _is_missing(now: Running, place: Place) -> bool:
     """Asked for without fail, and not answered so that work is over."""
     answer = now.folded.values.get(place.path)
-    return place.prompt.killer and (answer is None or (answer["type"] == "tick" and answer["text"] != "yes"))
+    wrong = answer is None or place.path in now.faults or (answer["type"] == "tick" and answer["text"] != "yes")
+    return place.prompt.killer and wrong
