@@ -82,9 +82,9 @@ def test_no_sample_is_worse_than_the_worst_reported() -> None:
 
 @pytest.mark.long
 def test_no_sample_is_worse_in_the_long_run() -> None:
-    """2026-11-25, 200 lifts × 3,000 samples, 3,597 checks, seed 20261125: two beaten by over 1 % of the spread's effect
-    (1.1 and 1.6 %, both at the edge of a rating's step and used to 19 and 25 %), none by over 2 %. With 10,000 samples
-    the first 69 lifts were run: one beaten by 1.8 %, the like case."""
+    """2026-11-25, 200 lifts × 10,000 samples, seed 20261125: passed in 16 minutes, no check beaten by over 2 % of the
+    spread's effect. The closest misses of a shorter run (3,597 checks × 3,000 samples) were 1.1 and 1.6 %, both at the
+    edge of a rating's step and used to 19 and 25 %."""
     proved(200, 10_000, seed=20261125)
 
 
