@@ -6,13 +6,14 @@ from dataclasses import replace
 from typing import Any
 
 from checklist_app.checklists.answer import Person, Request, Verified, answer
+from checklist_app.checklists.authority import capacities
 from checklist_app.checklists.canonical import canonical
 from checklist_app.checklists.entry import Entry, Path, trusted
 from checklist_app.checklists.register import REGISTERS, Item, item_of
 from checklist_app.checklists.running import running
 from checklist_app.checklists.statement import evaluation
 from checklist_app.checklists.values import parts_named
-from checklist_app.checklists.world import After, documents
+from checklist_app.checklists.world import After, World, documents
 from checklist_app.operations.report import report
 
 Parts = Iterable[tuple[str, bytes | None]]
@@ -139,7 +140,8 @@ class Phone:
     def answer(self, text: str) -> tuple[str, list[tuple[str, bytes]]]:
         """The page for a request: what is to be kept comes back with it and is learned only when it was kept."""
         asked = json.loads(text)
-        given = answer(request_of(asked), self.world.on(asked["today"]))
+        world = self.world.on(asked["today"])
+        given = answer(as_registered(request_of(asked), world), world)
         said = {"status": given.status, "html": given.html, "location": given.location, "headers": dict(given.headers),
                 "keep": [entry.data.decode() for entry in given.keep]}
         return json.dumps(said, ensure_ascii=False), list(given.parts.items())
@@ -157,7 +159,17 @@ def request_of(asked: Mapping[str, Any]) -> Request:
     form = {name: tuple(texts) for name, texts in asked.get("form", {}).items()}
     told = Request(**plain, form=form, person=_person(asked.get("person")))
     signer = asked.get("verified")
-    return told if not signer else replace(told, verified=Verified(_known(signer["person"]), signer["how"], signer.get("key", "")))
+    if not signer:
+        return told
+    return replace(told, verified=Verified(_known(signer["person"]), signer["how"], signer.get("key", "")))
+
+
+def as_registered(told: Request, world: World) -> Request:
+    """Whoever was verified here signs as what the register says that he is, not as what it said when he enrolled."""
+    if told.verified is None:
+        return told
+    signer = told.verified.person
+    return replace(told, verified=replace(told.verified, person=replace(signer, capacities=capacities(world, signer.id))))
 
 
 def _person(said: Mapping[str, Any] | None) -> Person | None:

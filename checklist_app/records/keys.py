@@ -12,9 +12,11 @@ from checklist_app.records.moments import moment
 from checklist_app.records.signature import NoPublicKey, is_public_point
 
 KEPT_DAYS = 2
+NOTED_EVERY_S = 60
 NEWER_KEY = "a newer key took its place"
 NEW_PIN = "its owner has a new PIN"
 LOST_PHONE = "the phone was revoked"
+ENDED_THERE = "it was ended on its phone"
 
 
 class Keys:
@@ -62,8 +64,14 @@ class Keys:
         """The phone is lost: no key in it signs any more."""
         self._end(SignKey.device == device, LOST_PHONE, at)
 
+    def end_on(self, device: str, person: str, at: datetime) -> None:
+        """Somebody ended it on the phone itself."""
+        self._end((SignKey.device == device) & (SignKey.person == person), ENDED_THERE, at)
+
     def heard(self, device: str, number: int, at: datetime) -> None:
         """The device was told how far receipts go. Of each device the last two days stay, and always the last time."""
+        if self.contact(device, number) > moment(at - timedelta(seconds=NOTED_EVERY_S)):
+            return
         now, old = moment(at), moment(at - timedelta(days=KEPT_DAYS))
         with sqlite.writing(self.db):
             Contact.replace(device=device, number=number, at=now).execute(self.db)

@@ -17,6 +17,7 @@ from checklist_app.checklists.entry import Entry
 from checklist_app.checklists.procedure import procedures
 from checklist_app.checklists.running import NotBegun
 from checklist_app.checklists.signing import PHONE_KEY
+from checklist_app.checklists.statement import FORM
 from checklist_app.checklists.verdicts import MAY_BE_SIGNED, verdicts, within
 from checklist_app.mechanics.lift_class import LiftClass
 from checklist_app.operations.settings import SIGNS_ALONE
@@ -28,6 +29,11 @@ CLOCK_SLACK = timedelta(minutes=10)
 UNREADABLE = "its statement cannot be read"
 STRANGE_KEY = "its key was never registered for this person on this phone"
 WRONG_SIGNATURE = "its signature does not fit the statement"
+SHAPE: Mapping[str, type] = {
+    "about": list, "at": str, "capacity": str, "cursor": dict, "day": str, "device": str, "evaluation": dict,
+    "gear": list, "hold": str, "inputs": list, "lift_class": str, "meaning": str, "own_work": bool, "person": dict,
+    "procedure": str,
+}
 OTHER_WORDS = "it says something else than its statement"
 REVOKED = "the phone was revoked before it came"
 NOT_IN_USE = "the account of its signer is not in use"
@@ -63,7 +69,9 @@ def statement_in(data: bytes | None) -> Mapping[str, Any] | None:
     except NotCanonical:
         return None
 
-    return said if isinstance(said, dict) and said.get("form") == "statement/1" else None
+    if not isinstance(said, dict) or said.get("form") != FORM:
+        return None
+    return said if all(isinstance(said.get(name), shape) for name, shape in SHAPE.items()) else None
 
 
 def unproved(entry: Entry, data: bytes, known: Known) -> str:

@@ -15,6 +15,7 @@ from checklist_app.web import (
     bringing,
     canonical,
     engine,
+    enrol,
     entries,
     faults,
     https_pages,
@@ -22,6 +23,7 @@ from checklist_app.web import (
     lesser,
     news,
     people,
+    phones,
     registers,
     sealing,
     sealing_pages,
@@ -68,8 +70,8 @@ def create_app(folder: str | Path, **overrides: Any) -> Flask:
     lesser.stand_in_the_way(app)
     app.after_request(static.with_edition)
     faults.explain(app)
-    for module in (static, engine, start, sign_in, people, registers, item_actions, entries, news, bringing, shell,
-                   sealing_pages, record_pages, https_pages, trust, waiting, travelling):
+    for module in (static, engine, start, sign_in, people, phones, enrol, registers, item_actions, entries, news,
+                   bringing, shell, sealing_pages, record_pages, https_pages, trust, waiting, travelling):
         app.register_blueprint(module.blueprint)
     access.refuse_undeclared(app)
     with app.app_context():
