@@ -4,24 +4,12 @@ from datetime import date
 from typing import Any
 
 from checklist_app.operations.words import figure
+from checklist_app.operations.words import spoken_day as day
 
 SHORT = 24
-MONTHS = ("January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
-          "November", "December")
 WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 MARKS = {"within limit": "within", "close to limit": "close", "over limit": "over", "waiting": "waiting",
          "cannot be assessed": "cannot", "not applicable": "waiting"}
-
-
-def day(text: str) -> str:
-    """A date as it is spoken.
-
-    Example:
-        >>> day("2026-11-25")
-        '25 November 2026'
-    """
-    year, month, number = text[:10].split("-")
-    return f"{int(number)} {MONTHS[int(month) - 1]} {year}"
 
 
 def weekday(text: str) -> str:

@@ -4,12 +4,14 @@ from collections.abc import Iterator
 from typing import Any
 
 from checklist_app.operations.evaluate import Evaluation
-from checklist_app.operations.gear import Gear
+from checklist_app.operations.gear import Gear, PickPoint
 from checklist_app.operations.graph import DontKnow, Entry, NotUsed
 from checklist_app.operations.plan import words_of
 from checklist_app.operations.settings import HOUSE_VALUE
 from checklist_app.operations.task import Key, Measured
 from checklist_app.operations.words import said
+
+NOT_USED = "not used"
 
 
 def assumptions(ev: Evaluation) -> list[str]:
@@ -33,9 +35,11 @@ def _of(ev: Evaluation, key: Key, entry: Entry) -> Iterator[str]:
     elif isinstance(given, DontKnow):
         yield f"{words}: not known; the worst case is taken"
     elif isinstance(given, NotUsed):
-        yield f"{words}: not used ({given.reason})"
+        yield f"{words}: not used" if given.reason == NOT_USED else f"{words}: not used ({given.reason})"
     elif isinstance(given, Measured) and ev.with_spread:
         yield from _measured(words, entry, given)
+    elif isinstance(given, PickPoint):
+        yield f"{words}: {given.id}, its rating by {given.facts.get('evidence') or 'no evidence that is named'}"
     elif isinstance(given, Gear) and given.state is None:
         yield f"{words}: {given.id} was typed in, not taken from the register"
 

@@ -5,6 +5,7 @@ from collections.abc import Iterator
 from checklist_app.operations.check import State
 from checklist_app.operations.gear import Gear, GearState
 from checklist_app.operations.graph import Day, NotApplicable
+from checklist_app.operations.words import spoken_day
 
 IN_USE = ("in service", "hired in")
 
@@ -24,7 +25,7 @@ def usable(item: Gear, day: Day) -> State:
     if faults:
         return State(False, f"{item.id}: {'; '.join(faults)}")
 
-    return State(True, f"{item.id}: {item.state.custody}, marked, next examination due {item.state.due}")
+    return State(True, f"{item.id}: {item.state.custody}, marked, next examination due {spoken_day(item.state.due)}")
 
 
 def _faults(state: GearState, day: Day) -> Iterator[str]:
@@ -34,7 +35,7 @@ def _faults(state: GearState, day: Day) -> Iterator[str]:
     if not state.due:
         yield "no examination is entered"
     elif not day <= state.due:
-        yield f"its examination was due {state.due}"
+        yield f"its examination was due {spoken_day(state.due)}"
     if not state.marked:
         yield "its marking cannot be read"
     if state.lacks:

@@ -1,5 +1,6 @@
 """How figures, checks and verdicts are said, on screen and on paper."""
 
+import re
 from math import ceil, floor
 
 from checklist_app.operations.check import Check, Limit, Outcome, State, Strength, Verdict, utilisation
@@ -9,6 +10,22 @@ DECIMALS = {"kg": 0, "mm": 0, "s": 0, "%": 0, "°": 1, "t": 2, "m": 2, "kN": 2}
 THIN, FIXED = "\u2009", "\u00a0"
 FEW = 10_000
 TINY = 1e-9
+DATE = re.compile(r"\d{4}-(0[1-9]|1[0-2])-\d{2}", re.ASCII)
+MONTHS = ("January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
+          "November", "December")
+
+
+def spoken_day(text: str) -> str:
+    """A date as it is spoken; what is no date stands as it was written.
+
+    Example:
+        >>> spoken_day("2026-11-25"), spoken_day("soon")
+        ('25 November 2026', 'soon')
+    """
+    if DATE.fullmatch(text[:10]) is None:
+        return text
+    year, month, number = text[:10].split("-")
+    return f"{int(number)} {MONTHS[int(month) - 1]} {year}"
 
 
 def figure(value: float, unit: str = "", up: bool = False) -> str:

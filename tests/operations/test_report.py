@@ -12,7 +12,7 @@ from checklist_app.operations.report import as_text, report, rounded
 from checklist_app.operations.settings import HOUSE_VALUE, SETTINGS
 from checklist_app.operations.task import Measured, Task
 from tests.operations.some_lifts import some_lifts
-from tests.operations.straight_lift.lifts import TABLE, lift
+from tests.operations.straight_lift.lifts import TABLE, lift, pick_point
 
 LIFT = OPERATIONS["straight_lift"]
 
@@ -63,6 +63,8 @@ def test_assumptions_name_how_numbers_were_obtained_and_what_nobody_knows() -> N
     assert f"mass of the load: 1000\u00a0kg, weighed, up to 1030 kg ({HOUSE_VALUE})" in told
     assert any("not known; the worst case is taken" in words for words in told)
     assert any("was typed in, not taken from the register" in words for words in told)
+    carried = [words for words in told if words.startswith("what carries the eye")]
+    assert len(carried) == 2 and all(f"its rating by {pick_point((0.0, 1.0)).facts['evidence']}" in each for each in carried)
 
 
 def test_the_class_is_told_and_uses_the_worst() -> None:

@@ -4,55 +4,56 @@ from checklist_app.operations.check import State, check
 from checklist_app.operations.gear import Eye, Hoist, Hook, LoadCell, Shackle, Sling
 from checklist_app.operations.graph import Day, each
 from checklist_app.operations.usable import usable
+from checklist_app.operations.words import spoken_day
 
 RULES = "thorough examination, marking, quarantine"
 
 
-@check("hoist may be used", source="LOLER", rule_set=RULES)
+@check("hoist status", source="LOLER", rule_set=RULES)
 def hoist_usable(hoist: Hoist, day: Day) -> State:
     """In service, in date, marked, proved."""
     return usable(hoist, day)
 
 
-@check("load cell may be used", source="LOLER", rule_set=RULES)
+@check("load cell status", source="LOLER", rule_set=RULES)
 def load_cell_usable(load_cell: LoadCell, day: Day) -> State:
     """In service, in date, marked, and calibrated on the day."""
     found = usable(load_cell, day)
     if found.holds and not day <= load_cell.calibrated_until:
-        return State(False, f"{load_cell.id}: its calibration ended {load_cell.calibrated_until}")
+        return State(False, f"{load_cell.id}: its calibration ended {spoken_day(load_cell.calibrated_until)}")
 
     return found
 
 
-@check("gathering fitting may be used", source="LOLER", rule_set=RULES)
+@check("gathering fitting status", source="LOLER", rule_set=RULES)
 def hook_fitting_usable(hook_fitting: Shackle | Hook, day: Day) -> State:
     """In service, in date, marked, proved."""
     return usable(hook_fitting, day)
 
 
 @each("leg")
-@check("sling may be used", source="LOLER", rule_set=RULES)
+@check("sling status", source="LOLER", rule_set=RULES)
 def sling_usable(sling: Sling, day: Day) -> State:
     """In service, in date, marked, proved."""
     return usable(sling, day)
 
 
 @each("leg")
-@check("top fitting may be used", source="LOLER", rule_set=RULES)
+@check("top fitting status", source="LOLER", rule_set=RULES)
 def top_fitting_usable(top_fitting: Shackle | Hook, day: Day) -> State:
     """In service, in date, marked, proved."""
     return usable(top_fitting, day)
 
 
 @each("leg")
-@check("bottom fitting may be used", source="LOLER", rule_set=RULES)
+@check("bottom fitting status", source="LOLER", rule_set=RULES)
 def bottom_fitting_usable(bottom_fitting: Shackle | Hook, day: Day) -> State:
     """In service, in date, marked, proved."""
     return usable(bottom_fitting, day)
 
 
 @each("leg")
-@check("eye may be used", source="LOLER", rule_set=RULES)
+@check("eye status", source="LOLER", rule_set=RULES)
 def eye_usable(eye: Eye, day: Day) -> State:
     """In service, in date, marked, proved."""
     return usable(eye, day)

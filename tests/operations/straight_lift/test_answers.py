@@ -197,12 +197,12 @@ GOOD = GearState(custody="in service", due="2027-01-31", marked=True)
 
 
 @pytest.mark.parametrize("state, holds, words", [
-    (GOOD, True, "in service, marked, next examination due 2027-01-31"),
+    (GOOD, True, "in service, marked, next examination due 31 January 2027"),
     (GearState("in service", ("cut at the eye",), "2027-01-31", True), False, "in quarantine: cut at the eye"),
     (GearState("at repair", (), "2027-01-31", True), False, "is at repair"),
     (GearState("incoming", (), "", True), False, "is incoming; no examination is entered"),
-    (GearState("in service", (), "2026-11-24", True), False, "its examination was due 2026-11-24"),
-    (GearState("in service", (), "2026-11-25", True), True, "due 2026-11-25"),
+    (GearState("in service", (), "2026-11-24", True), False, "its examination was due 24 November 2026"),
+    (GearState("in service", (), "2026-11-25", True), True, "due 25 November 2026"),
     (GearState("in service", (), "2027-01-31", False), False, "its marking cannot be read"),
     (GearState("in service", (), "2027-01-31", True, ("proof test",), "own-built"), False,
      "own-built, and it lacks proof test"),
@@ -222,7 +222,7 @@ def test_gear_out_of_date_makes_the_whole_lift_over_limit() -> None:
     late = sling(state=GearState("in service", (), "2026-10-01", True))
     ev = assess(TABLE, lift({"sling": late}), with_spread=False)
     assert ev.verdict is Verdict.OVER and ev.governs is not None and ev.governs.name == "sling_usable[left]"
-    assert ev.check("sling_usable[left]").outcome == State(False, "R-1: its examination was due 2026-10-01")
+    assert ev.check("sling_usable[left]").outcome == State(False, "R-1: its examination was due 1 October 2026")
 
 
 def test_what_was_typed_in_is_assessed_and_marked_as_nothing_to_sign() -> None:
