@@ -23,8 +23,8 @@ def usual_values(usual: tuple[float, float], unit: str) -> tuple[str, ...]:
     Example:
         >>> usual_values((0.4, 2.5), "m"), usual_values((-2.0, 2.0), "m")
         (('0.40', '1.10', '1.80', '2.50'), ('0',))
-        >>> usual_values((200.0, 5000.0), "kg")
-        ('500', '1000', '2000', '5000')
+        >>> usual_values((200.0, 5000.0), "kg"), usual_values((0.0, 3.0), "°")
+        (('500', '1000', '2000', '5000'), ('0.0', '1.0', '2.0', '3.0'))
     """
     low, high = usual
     if low < 0.0 < high:
@@ -32,8 +32,9 @@ def usual_values(usual: tuple[float, float], unit: str) -> tuple[str, ...]:
     if unit == "kg":
         return tuple(str(mass) for mass in ROUND_KG if low <= mass <= high)[-BUTTONS:]
     step, digits = float(step_of(unit)), DIGITS.get(unit, 2)
+    least = 0.0 if low == 0.0 else 1.0
     values = [low + (high - low) * number / (BUTTONS - 1) for number in range(BUTTONS)]
-    return tuple(dict.fromkeys(f"{max(1.0, floor(value / step + 0.5)) * step:.{digits}f}" for value in values))
+    return tuple(dict.fromkeys(f"{max(least, floor(value / step + 0.5)) * step:.{digits}f}" for value in values))
 
 
 def allowed_words(usual: tuple[float, float] | None, low: float | None, high: float | None, unit: str) -> str:
