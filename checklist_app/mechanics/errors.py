@@ -29,4 +29,9 @@ def required_not_negative(name: str, value: float, source: str) -> None:
 
 
 def _shown(value: object) -> str:
-    return f"{float(value):.4g}" if isinstance(value, float | int) else str(value)
+    if not isinstance(value, float | int):
+        return str(value)
+    if not 1.0 <= abs(value) < 1e6:
+        return f"{float(value):.4g}"
+
+    return f"{float(value):.2f}".rstrip("0").rstrip(".")

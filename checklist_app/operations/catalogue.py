@@ -6,8 +6,8 @@ from checklist_app.operations.operation import Operation
 # The names stand here a second time on purpose: a check function that got lost is missed when this is imported.
 STRAIGHT_LIFT_CHECKS = (
     "hoist_strength", "load_cell_strength", "hook_fitting_strength", "sling_strength", "pair_strength",
-    "top_fitting_strength", "bottom_fitting_strength", "eye_strength", "carrier_strength", "leg_angle", "tilt_along",
-    "tilt_across", "stability", "headroom", "room", "mass_agrees", "hoist_usable", "load_cell_usable",
+    "top_fitting_strength", "bottom_fitting_strength", "eye_strength", "carrier_strength", "leg_angle", "stability",
+    "tilt_along", "tilt_across", "headroom", "room", "mass_agrees", "hoist_usable", "load_cell_usable",
     "hook_fitting_usable", "sling_usable", "top_fitting_usable", "bottom_fitting_usable", "eye_usable",
 )
 OPERATIONS = {

@@ -161,7 +161,8 @@ def badness(outcome: Outcome | Stopped, clause: Clause) -> tuple[int, float]:
 class Check:
     """One check of one task: at nominal, at its worst, and the verdict that follows.
 
-    `drivers` are the uncertain entries that move it, most first; `unknown` the *don't know* answers it hangs on.
+    `drivers` are the uncertain entries that move it, most first; `unknown` the *don't know* answers it hangs on;
+    `hopeless`: over limit wherever those may lie.
     """
 
     name: str
@@ -172,6 +173,7 @@ class Check:
     worst: Outcome | Stopped
     drivers: tuple[str, ...] = ()
     unknown: tuple[str, ...] = ()
+    hopeless: bool = False
 
     @property
     def nominal_verdict(self) -> Verdict:
@@ -196,10 +198,10 @@ class Check:
 
     @property
     def found_at_trial(self) -> bool:
-        """Nobody knows an entry that moves it, and a trial lift measures it."""
+        """Nobody knows an entry that moves it, it may lie so that it is within, and a trial lift measures it."""
         settled = self.raw_verdict in (Verdict.WAITING, Verdict.NOT_APPLICABLE)
         moved = self.stopped is not None or any(name in self.drivers for name in self.unknown)
-        return self._before_trial and bool(self.unknown) and moved and not settled
+        return self._before_trial and bool(self.unknown) and moved and not settled and not self.hopeless
 
     @property
     def _before_trial(self) -> bool:

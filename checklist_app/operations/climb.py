@@ -69,6 +69,16 @@ class Climb:
         """The top of the hill that a point lies on, by the ends of the ranges."""
         return self._moved(self.tried(point), lambda now: to_ends(self.variables, now.point))
 
+    def down(self, best: Best, strides: Iterable[float]) -> Best:
+        """The least bad place near a point, by strides inside the ranges."""
+        for stride in strides:
+            other: Best | None = best
+            while other is not None:
+                best = other
+                nearby = (self.tried(best.point | change) for change in self._by(stride, False, best))
+                other = next((place for place in nearby if place.badness < best.badness), None)
+        return best
+
     def tried(self, point: Point) -> Best:
         """What one combination comes to."""
         values, halted = self.values.copy(), dict(self.halted)

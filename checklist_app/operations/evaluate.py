@@ -8,6 +8,7 @@ from checklist_app.operations import spread
 from checklist_app.operations.check import Check, Verdict, governs, overall
 from checklist_app.operations.drawing import Drawing
 from checklist_app.operations.graph import NotApplicable, Stopped
+from checklist_app.operations.hoped import hopeless
 from checklist_app.operations.loop import run
 from checklist_app.operations.plan import ALL, Plan
 from checklist_app.operations.table import Table
@@ -83,8 +84,9 @@ def _checks(plan: Plan, values: list[Any], halted: dict[int, Stopped]) -> tuple[
         slot = plan.slots[key]
         nominal = halted.get(slot, values[slot])
         at_worst, drivers = worst.get(slot, (nominal, ()))
-        names = unknown.get(slot, ())
-        checks.append(Check(str(key), key.name, key.row, clauses[slot], nominal, at_worst, drivers, names))
+        names, clause = unknown.get(slot, ()), clauses[slot]
+        in_vain = clause.trial_tells and bool(names) and hopeless(plan, values, halted, slot, clause)
+        checks.append(Check(str(key), key.name, key.row, clause, nominal, at_worst, drivers, names, in_vain))
     return tuple(checks)
 
 

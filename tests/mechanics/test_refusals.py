@@ -95,3 +95,8 @@ def test_published_62_degrees_from_vertical_is_refused() -> None:
 ])
 def test_legs_within_15_degrees_count_as_symmetric(left_deg: float, right_deg: float, alike: bool) -> None:
     assert angle_limits.legs_alike(left_deg, right_deg) is alike
+
+
+def test_a_refusal_just_beyond_the_bound_does_not_print_the_bound_itself() -> None:
+    with pytest.raises(OutOfRangeError, match="is 120.02; allowed: 0 to 120°"):
+        shackles.bow_wll_t(2.0, 120.02)

@@ -38,6 +38,8 @@ TOO_FLAT = lift(eyes_apart_m=1.75, cg_x_m=0.875, highest_hook_m=50.0, room_heigh
 SLANTING = lift(right_eye_higher_m=-0.2, cg_z_m=-0.08)
 UNLIKE_LEGS = lift({"leg_length_m": 0.8544, "sling": sling(0.5)}, {"leg_length_m": 1.063}, cg_x_m=0.3)
 ASIDE = lift(cg_y_m=0.05)
+LEVEL = {"hook_load_kg": 1000.0, "tilt_along_deg": 0.0, "tilt_across_deg": 0.0}
+ROLLED = lift(both={"eye": eye((45.0, 4.0))}, cg_y_m=0.3, trials=(LEVEL,))
 LEANING = lift(cg_x_m=0.65)
 
 CLAUSE_CASES: Mapping[str, tuple[Callable[..., Any], Task]] = {
@@ -48,7 +50,7 @@ CLAUSE_CASES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "suspension.cg_beside_pick_line_m": (lambda *_: 0.0, ASIDE),
     "suspension.hook_along_pick_line_m": (lambda apart, *_: apart / 2.0, lift({"leg_length_m": 1.1})),
     "suspension.hook_off_pick_line_m": (lambda *_: 10.0, TOO_FLAT),
-    "attitude.legs_upright": (lambda *_: 1.0, lift(cg_z_m=0.1)),
+    "attitude.legs_upright": (lambda *_: 1.0, ROLLED),
     "attitude.legs_aside": (lambda *_: 0.0, ASIDE),
     "attitude.level_share_m": (lambda *_: 0.0, LEANING),
     "attitude.upward_share_m": (lambda *_: HUGE, LEANING),

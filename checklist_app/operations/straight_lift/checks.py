@@ -113,6 +113,15 @@ def leg_angle(leg_angle_deg: float) -> Limit:
 
 
 @check(
+    "centre of gravity below the eyes", unit="m", source="STATICS_TWO_PICKS", rule_set="two picks",
+    at_limit=AtLimit.REFUSED, close=STABILITY_CLOSE_BELOW.value,
+)
+def stability(cg_below_m: float) -> Limit:
+    """With two picks, a centre of gravity on or above the line through them turns over."""
+    return Limit(0.0, cg_below_m)
+
+
+@check(
     "tilt lengthwise", unit="°", source="HOUSE_SETTING", rule_set=HOUSE,
     close=TILT_LIMIT.value - TILT_CLOSE_FROM.value, trial_tells=True,
 )
@@ -135,15 +144,6 @@ def _tilt(planned_deg: float, measured_deg: tuple[float, ...]) -> Limit:
         return Limit(measured_deg[-1], TILT_LIMIT.value, measured=True)
 
     return Limit(abs(planned_deg), TILT_LIMIT.value)
-
-
-@check(
-    "centre of gravity below the eyes", unit="m", source="STATICS_TWO_PICKS", rule_set="two picks",
-    at_limit=AtLimit.REFUSED, close=STABILITY_CLOSE_BELOW.value,
-)
-def stability(cg_below_m: float) -> Limit:
-    """With two picks, a centre of gravity on or above the line through them turns over."""
-    return Limit(0.0, cg_below_m)
 
 
 @check(

@@ -9,6 +9,7 @@ from checklist_app.operations.settings import LEG_AGREES_WITHIN
 from checklist_app.operations.straight_lift.entries import EyesGiven
 
 RIGHT_FIRST = ("right", "left")
+ALONG_THE_LOAD = 0.25  # crosswise at most this share of lengthwise: then the picks lie along the load
 
 
 @when("eye_at", eyes_given=EyesGiven.DISTANCE)
@@ -38,8 +39,16 @@ def eye_at_pick_points(carrier: tuple[PickPoint, ...]) -> tuple[Vec, ...]:
 
 @dont_know("cg_x_m")
 def cg_x_unknown(eye_at: tuple[Vec, ...]) -> Range:
-    """Anywhere between the eyes; what a leg then carries is published and does not hang on it."""
+    """Anywhere between the eyes; what a leg then carries is published and does not hang on it.
+
+    Only along the line through the eyes does the unknown end at the eyes: beyond them a leg would be slack. Across that
+    line nothing bounds it.
+    """
     left, right = eye_at
+    if not abs(right.y - left.y) <= ALONG_THE_LOAD * abs(right.x - left.x):
+        raise CannotAssess(
+            "the centre of gravity lengthwise is not known, and the eyes do not stand one behind the other along the load"
+        )
 
     return Range(min(left.x, right.x), (left.x + right.x) / 2.0, max(left.x, right.x))
 
