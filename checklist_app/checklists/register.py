@@ -82,7 +82,7 @@ def item_of(entries: Iterable[Entry], parts: Mapping[str, bytes], day: str) -> I
     differ = ("version",) in folded.disputed
     in_force = standing[0] if standing and not differ else None
     schema, facts, fault = _document(in_force, parts) if in_force else ("", {}, _no_version(differ))
-    read = {entry.digest: _document(entry, parts)[1] for entry in entries if entry.type == "version"}
+    read = {entry.digest: _document(entry, parts)[1] for entry in entries if _is_version(entry)}
 
     return Item(register, name, schema.partition("/")[0], in_force.digest if in_force else None, schema, facts,
                 state(folded, parts, day), str(facts.get("name") or name),
@@ -113,6 +113,11 @@ def known_on(entries: Iterable[Entry], received: Mapping[str, str], day: str) ->
         day: The day asked about, as YYYY-MM-DD.
     """
     return tuple(entry for entry in entries if entry.digest in received and received[entry.digest][:10] <= day)
+
+
+def _is_version(entry: Entry) -> bool:
+    """A document said at another prompt was never in force, and no pick can name it."""
+    return entry.type == "version" and entry.path == ("version",)
 
 
 def _standing(folded: Folded, prompt: str) -> list[Entry]:

@@ -4,7 +4,7 @@ Only what is no entry is refused here, or what its author did not say on this de
 later; one whose author's role does not allow it is kept, and marked so that it counts for nothing.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Container, Mapping, Sequence
 from dataclasses import dataclass, field
 from typing import Any
 
@@ -22,7 +22,15 @@ CONFIRMED, REFUSED, LATER = "confirmed", "refused", "later"
 SUPERVISING = frozenset({"supervisor", "administrator"})
 SUPERVISED = frozenset({"go_on", "send_back", "examination", "release", "lost"})
 ANYBODYS_CUSTODY = frozenset({"incoming", "lost"})
-ANYBODYS_REGISTERS = frozenset({"gear", "load"})
+ANYBODYS_REGISTERS = frozenset({"gear", "machine", "load"})
+TASK = "task"
+ONCE = ("begin", "version")
+"""A task is begun once; a version beside another one is for a supervisor."""
+SAID_AT = {
+    "version": ("version",), "custody": ("custody",), "examination": ("examination",), "quarantine": ("quarantine",),
+    "release": ("quarantine",), "photo": ("photo",), "date": ("due_on_tag",),
+}
+"""What is said about an item of a register, and where. Nothing else counts: it could hide what it replaces."""
 
 _SCHEMA = EntrySchema()
 
@@ -84,6 +92,8 @@ def powerless(entry: Entry, role: str) -> str:
         return "an auditor changes nothing"
     if entry.type == "signature":
         return "signed without the PIN"
+    if entry.about[0] != TASK and entry.path != SAID_AT.get(entry.type):
+        return "this is not said of an item of a register"
     if entry.about[0] == "person" and role != "administrator":
         return "people are an administrator's to keep"
     if role in SUPERVISING:
@@ -95,6 +105,22 @@ def powerless(entry: Entry, role: str) -> str:
     if entry.type == "version" and (entry.replaces or entry.about[0] not in ANYBODYS_REGISTERS):
         return "a register is kept by a supervisor"
     return ""
+
+
+def comes_second(entry: Entry, role: str, said: Container[tuple[str, str]]) -> str:
+    """Why an entry counts for nothing after another one; empty when it counts.
+
+    A task is begun once. Whoever does not keep the registers brings in what is new there, and changes nothing: a
+    version beside the one in force could be picked by its digest.
+
+    Args:
+        said: Subject and type of what counts already.
+    """
+    if (entry.subject, entry.type) not in said:
+        return ""
+    if entry.type == "begin":
+        return "it was begun already"
+    return "a register is kept by a supervisor" if entry.type == "version" and role not in SUPERVISING else ""
 
 
 def unsound(entry: Entry, parts: Mapping[str, bytes]) -> str:

@@ -11,7 +11,7 @@ from checklist_app.records import sqlite
 from checklist_app.records.account_tables import Account
 from checklist_app.records.database import Kept, Receipt, Server
 from checklist_app.records.devices import Devices
-from checklist_app.records.door import look_at, powerless, refuse_strangers, unsound
+from checklist_app.records.door import ONCE, comes_second, look_at, powerless, refuse_strangers, unsound
 from checklist_app.records.memory import Memory
 from checklist_app.records.parts import LARGEST_BYTES, Parts, refuse_other
 from checklist_app.records.upgrade import prepare
@@ -76,8 +76,7 @@ class Store:
         taken = {item.digest: item.entry for item in brought if item.entry is not None and item.state == "confirmed"}
         parts = {name: data for item in brought if item.digest in taken for name, data in item.parts.items()}
         roles = self._roles({entry.author for entry in taken.values()})
-        marks = {name: powerless(entry, roles.get(entry.author, "")) or unsound(entry, parts)
-                 for name, entry in taken.items()}
+        marks = self._marks(taken, parts, roles)
         numbers = self._write(list(taken.values()), parts, device, received_at, marks)
 
         return [item.answered(numbers.get(item.digest)) for item in brought]
@@ -136,6 +135,24 @@ class Store:
     def let_sealing_go_on(self) -> None:
         """A supervisor has looked at the records after a backup was put back."""
         Server.update(sealing_waits=False).execute(self.database)
+
+    def _marks(self, taken: Mapping[str, Entry], parts: Mapping[str, bytes],
+               roles: Mapping[str, str]) -> dict[str, str]:
+        """Why an entry counts for nothing, by its digest; empty for one that counts."""
+        said, marks = self._said_once({entry.subject for entry in taken.values() if entry.type in ONCE}), {}
+        for name, entry in taken.items():
+            role = roles.get(entry.author, "")
+            marks[name] = powerless(entry, role) or comes_second(entry, role, said) or unsound(entry, parts)
+            if not marks[name]:
+                said.add((entry.subject, entry.type))
+
+        return marks
+
+    def _said_once(self, subjects: set[str]) -> set[tuple[str, str]]:
+        """Subject and type of what counts already of what is said once."""
+        query = (Kept.select(Kept.subject, Kept.type).join(Receipt)
+                 .where(Kept.subject.in_(list(subjects)), Kept.type.in_(ONCE), Receipt.counts).distinct())
+        return set(query.tuples().execute(self.database)) if subjects else set()
 
     def _numbers(self, digests: Iterable[str]) -> dict[str, int]:
         query = Receipt.select(Receipt.entry, Receipt.number).where(Receipt.entry.in_(list(digests)))

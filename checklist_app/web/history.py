@@ -44,6 +44,8 @@ def sentence(entry: Entry, versions: Mapping[str, Mapping[str, Any]]) -> str:
         return "Released from quarantine."
     if entry.type == "examination":
         return f"Examined {day(value['on'])}: {value['text']}. Next due {day(value['due'])}."
+    if entry.type == "date":
+        return f"Its tag says: next examination due {day(value['text'])}. The report was not seen."
 
     return entry.type.replace("_", " ").capitalize() + "."
 

@@ -9,6 +9,8 @@ from flask import Flask
 from checklist_app.checklists import values
 from checklist_app.checklists.canonical import canonical
 from checklist_app.checklists.entry import Entry, make
+from checklist_app.checklists.register import Item
+from checklist_app.web import current
 from tests.web.signed_in import People, Visitor
 
 AT = "2026-11-25T11:59:00Z"
@@ -123,6 +125,75 @@ def test_a_rigger_cannot_make_himself_a_supervisor_by_sending_an_entry(app: Flas
         from checklist_app.web import current
         found = current.person_of(current.accounts().get("p-some-rigger"))  # type: ignore[arg-type]
     assert found.capacities == {"rigger": "2027-06-30"}
+
+
+SLING = {"wll_t": "2", "length_m": "1.5", "mass_kg": "1", "marked": "yes", "origin": "bought"}
+
+
+def version_put(phone: Phone, about: tuple[str, str], wll_t: str, path: tuple[str, ...] = ("version",)) -> Entry:
+    """A version of a sling as a device brings it."""
+    name, data = values.document_part("round_sling/1", SLING | {"wll_t": wll_t}, f"salt-{wll_t}")
+    entry = phone.entry(about, path, values.version("round_sling/1", name))
+    (answer,) = phone.put([{"body": entry.data.decode(), "parts": {name: data.decode()}}]).json["entries"]
+    assert answer["state"] == "confirmed"
+    return entry
+
+
+def item(app: Flask, register: str, name: str) -> Item | None:
+    with app.test_request_context():
+        app.preprocess_request()
+        return current.world().item(register, name)
+
+
+@pytest.mark.parametrize("path", [("version",), ("photo",), ("note",), ("version", "1", "wll_t")])
+def test_a_rigger_cannot_put_a_rating_of_his_own_beside_the_one_in_force(
+        app: Flask, people: People, phone: Phone, path: tuple[str, ...]) -> None:
+    supervisor = Phone(people.visitor("supervisor"), "p-some-supervisor")
+    true = version_put(supervisor, ("gear", "R-1"), "2")
+    forged = version_put(phone, ("gear", "R-1"), "50", path)
+    found = item(app, "gear", "R-1")
+    assert found is not None and found.version == true.digest
+    assert set(found.versions) == {true.digest}, f"{forged.digest} could be picked"
+
+
+def test_what_a_rigger_brings_in_as_new_counts_once(app: Flask, phone: Phone) -> None:
+    first = version_put(phone, ("gear", "RS-9"), "2")
+    version_put(phone, ("gear", "RS-9"), "3")
+    found = item(app, "gear", "RS-9")
+    assert found is not None and (found.version, found.state.custody) == (first.digest, "incoming")
+
+
+@pytest.mark.parametrize(("register", "path"), [
+    ("gear", "version"), ("gear", "custody"), ("gear", "examination"), ("gear", "quarantine"), ("load", "version"),
+])
+def test_nothing_that_stands_in_a_register_is_taken_back_by_an_answer_that_says_nothing(
+        app: Flask, people: People, phone: Phone, register: str, path: str) -> None:
+    """Whoever could take an examination or a version back could choose which of two stands."""
+    supervisor = Phone(people.visitor("supervisor"), "p-some-supervisor")
+    about = (register, "R-1")
+    said = [version_put(supervisor, about, "2"), supervisor.quarantine(about),
+            supervisor.entry(about, ("custody",), values.custody("at repair", "2026-11-25")),
+            supervisor.entry(about, ("examination",), values.examination("bad", "2026-01-01", "2026-02-01"))]
+    supervisor.put(said[1:])
+    before = item(app, register, "R-1")
+    for number, value in enumerate((values.withdrawn(), values.choice("x"), values.row("absent"))):
+        taken_back = make(about, (path,), value, [one.digest for one in said if one.path == (path,)],
+                          phone.person, phone.device, 100 + number, AT)
+        phone.put([taken_back])
+    assert item(app, register, "R-1") == before
+
+
+def test_a_task_is_begun_once(app: Flask, people: People, phone: Phone) -> None:
+    """A second beginning under the same name would hide the task from everybody, and nobody could stop it."""
+    other = Phone(people.visitor("supervisor"), "p-some-supervisor")
+    began = {"type": "begin", "operation": "straight_lift", "procedure": "straight_lift/1"}
+    about = ("task", f"t-{phone.device}-1")
+    phone.put([phone.entry(about, ("begin",), began)])
+    forged = make(about, ("begin",), began | {"procedure": "other/9"}, (), other.person, phone.device, 1, AT)
+    other.put([forged])
+    assert phone.client.get(f"/tasks/{about[1]}").status_code in (200, 303)
+    kinds = [entry.type for entry in app.extensions["store"].entries(about)]
+    assert kinds == ["begin"]
 
 
 def test_a_part_is_kept_under_its_digest_and_nothing_else(app: Flask, phone: Phone) -> None:

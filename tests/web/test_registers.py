@@ -263,3 +263,21 @@ def test_saving_what_is_there_already_makes_no_version(app, shackle: Visitor) ->
     before = app.extensions["store"].cursor()["number"]
     assert shackle.post(address, SHACKLE | {"stands": stands(shackle, address)}).status_code == 303
     assert app.extensions["store"].cursor()["number"] == before
+
+
+def test_a_rigger_adds_gear_with_the_date_on_its_tag_and_the_item_says_so(people: People) -> None:
+    rigger = people.visitor("rigger")
+    label = {"kind": "round_sling", "id": "RS-9", "wll_t": "2", "length_m": "1.5", "mass_kg": "1", "marked": "yes",
+             "origin": "bought", "due": "2027-02-14"}
+    assert rigger.post("/gear/add?kinds=round_sling", label).status_code == 303
+    shown = rigger.get("/registers/gear/RS-9").text
+    assert "Its tag says: next examination due 14 February 2027." in shown
+    assert "No examination entered." in shown
+
+
+def test_a_rigger_adds_a_hoist_on_the_spot_and_it_is_incoming(people: People) -> None:
+    rigger = people.visitor("rigger")
+    label = {"kind": "hoist", "id": "H-77", "wll_t": "2", "highest_hook_m": "4", "mass_kg": "1", "marked": "yes",
+             "origin": "bought"}
+    assert rigger.post("/gear/add?kinds=hoist", label).status_code == 303
+    assert "Incoming" in rigger.get("/registers/machine/H-77").text

@@ -21,7 +21,8 @@ LABEL = ("wll_t", "length_m", "reach_m", "highest_hook_m", "calibrated_until", "
 STEPS = 3
 TAG_NUMBER = Field("id", "number on its tag", required=True)
 DUE = Field("due", "next examination due, as its tag says", FieldType.DATE)
-FROM_TAG = "read from the tag, the report not seen"
+DUE_ON_TAG = ("due_on_tag",)
+"""What a tag says is no examination: one is entered by whoever has seen the report."""
 
 
 @page("/gear/add")
@@ -41,7 +42,7 @@ def add_gear(request: Request, world: World) -> Answer:
     version = begun.add_item(made, kind.register, request.one("id"), kind.schema, facts, world.today)
     about = (kind.register, request.one("id"))
     if request.one(DUE.name):
-        made.say(about, ("examination",), values.examination(FROM_TAG, world.today, request.one(DUE.name)))
+        made.say(about, DUE_ON_TAG, values.date(request.one(DUE.name)))
     for photo in request.files.get("photo", ()):
         made.say(about, ("photo",), made.photo(photo))
     _pick(request, world, made, kind, version)
