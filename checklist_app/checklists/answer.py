@@ -124,6 +124,11 @@ def addresses() -> tuple[str, ...]:
     return tuple(_ROUTES)
 
 
+def travels(path: str) -> bool:
+    """Whether this path is answered here, wherever here is."""
+    return _find(path) is not None
+
+
 def is_public(path: str) -> bool:
     """Whether this path may be opened by somebody who is not signed in."""
     found = _find(path)

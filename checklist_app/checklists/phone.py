@@ -5,10 +5,11 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from typing import Any
 
-from checklist_app.checklists.answer import Person, Request, Verified, answer
+from checklist_app.checklists.answer import Answer, Person, Request, Verified, answer, travels
 from checklist_app.checklists.authority import capacities
 from checklist_app.checklists.canonical import canonical
 from checklist_app.checklists.entry import Entry, Path, trusted
+from checklist_app.checklists.plain import needs_server
 from checklist_app.checklists.register import REGISTERS, Item, item_of
 from checklist_app.checklists.running import running
 from checklist_app.checklists.statement import evaluation
@@ -141,7 +142,7 @@ class Phone:
         """The page for a request: what is to be kept comes back with it and is learned only when it was kept."""
         asked = json.loads(text)
         world = self.world.on(asked["today"])
-        given = answer(as_registered(request_of(asked), world), world)
+        given = page_here(as_registered(request_of(asked), world), world)
         said = {"status": given.status, "html": given.html, "location": given.location, "headers": dict(given.headers),
                 "keep": [entry.data.decode() for entry in given.keep]}
         return json.dumps(said, ensure_ascii=False), list(given.parts.items())
@@ -151,6 +152,11 @@ class Phone:
         asked = json.loads(text)
         task = running(self.world.on(asked.get("today") or self.world.today), asked["task"])
         return canonical(evaluation(report(task.operation, task.evaluation))).decode()
+
+
+def page_here(request: Request, world: World) -> Answer:
+    """The page, or the words that it is the server's: registers, records and people do not travel."""
+    return answer(request, world) if travels(request.path) else needs_server(request)
 
 
 def request_of(asked: Mapping[str, Any]) -> Request:
@@ -165,11 +171,16 @@ def request_of(asked: Mapping[str, Any]) -> Request:
 
 
 def as_registered(told: Request, world: World) -> Request:
-    """Whoever was verified here signs as what the register says that he is, not as what it said when he enrolled."""
-    if told.verified is None:
-        return told
-    signer = told.verified.person
-    return replace(told, verified=replace(told.verified, person=replace(signer, capacities=capacities(world, signer.id))))
+    """Whoever asks or was verified here is what the register says now, not what it said when he signed in."""
+    person = None if told.person is None else _as_registered(told.person, world)
+    verified = told.verified
+    if verified is not None:
+        verified = replace(verified, person=_as_registered(verified.person, world))
+    return replace(told, person=person, verified=verified)
+
+
+def _as_registered(person: Person, world: World) -> Person:
+    return replace(person, capacities=capacities(world, person.id))
 
 
 def _person(said: Mapping[str, Any] | None) -> Person | None:

@@ -13,6 +13,12 @@ def missing(request: Request, what: str) -> Answer:
     return _plain(request, 404, "Not found", what, "Check the address, or start from today.", TODAY)
 
 
+def needs_server(request: Request) -> Answer:
+    """A page that only the server has, asked for where it cannot be reached."""
+    return _plain(request, 503, "This page needs the server", "The server cannot be reached from this phone now.",
+                  "Tasks go on here without it. What you entered is kept on this phone.", TODAY)
+
+
 def sign_in(request: Request) -> Answer:
     """Nobody is signed in, and this page needs somebody."""
     way = (f"/sign-in?next={quote(_asked(request), safe='')}", "Sign in")

@@ -12,6 +12,8 @@ from checklist_app.records.store import SetBack
 from checklist_app.web import current
 from checklist_app.web.access import by_device
 from checklist_app.web.entries import device_of_request
+from checklist_app.web.site import site
+from checklist_app.web.trust import page_address
 
 DIGEST = re.compile(r"[0-9a-f]{64}")
 MOST_WANTED = 50
@@ -38,8 +40,15 @@ def news() -> Response:
         entries=[{"number": number, "body": body} for number, body in page.entries], powerless=page.powerless,
         parts=page.parts, cursor=page.cursor, more=page.more,
         sealed=outgoing.sealed_lately(current.store(), current.now()), people=outgoing.people(current.store()),
-        device=name, counted=current.store().next_counter(name) - 1, code=code(), now=moment(current.now()),
+        trust=trust_address(), device=name, counted=current.store().next_counter(name) - 1, code=code(),
+        now=moment(current.now()),
     )
+
+
+def trust_address() -> str:
+    """Where this phone finds out what is wrong with the certificate, by http; nothing without https."""
+    found = site()
+    return "" if found is None else page_address(found)
 
 
 def cursor() -> dict[str, Any]:

@@ -7,6 +7,7 @@ import { changed, sync } from "./sync.js";
 import { askToKeep, tellFull, watchRoom } from "./tell_full.js";
 import "./bar.js";
 import "./offline.js";
+import "./photo_here.js";
 import "./service.js";
 import "./token.js";
 

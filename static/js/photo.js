@@ -1,11 +1,17 @@
-/* Photographs are made small and without hidden data in the page, known by the digest of those bytes, and sent at
-   once; the prompt then only names the digest. If that fails the file stays in its field and goes with the form. */
+/* Photographs are made small and without hidden data in the page, known by the digest of those bytes, and kept on the
+   phone; the prompt then only names the digest. They go to the server by themselves, before the entries that name
+   them; where nothing can be kept the file stays in its field and goes with the form. */
 
+import { contact } from "./contact.js";
+import { keepPart } from "./keep.js";
 import { sha256 } from "./sha256.js";
+import { sync } from "./sync.js";
+import { tellFull } from "./tell_full.js";
 
 const LONGEST_SIDE = 1600;
 const MIME = "image/jpeg";
 const QUALITY = 0.85;
+const SENDING_MS = 4_000; // for the photo to be there before the answer that shows it
 
 async function shrunk(file) {
   const picture = await createImageBitmap(file, { imageOrientation: "from-image" });
@@ -23,16 +29,10 @@ async function shrunk(file) {
   return new Uint8Array(await blob.arrayBuffer());
 }
 
-async function checked(answer) {
-  if (!answer.ok) throw new Error(`the server said ${answer.status}`);
-  return answer;
-}
-
-async function send(data) {
-  const { credential } = await (await checked(await fetch("/device"))).json();
+async function kept(data) {
   const digest = sha256(data);
-  const headers = { Authorization: `Bearer ${credential}`, "Content-Type": MIME };
-  await checked(await fetch(`/parts/${digest}`, { method: "PUT", headers, body: data }));
+  await keepPart(digest, new Blob([data], { type: MIME }), MIME);
+  if (!contact.away) await Promise.race([sync(), new Promise((late) => { setTimeout(late, SENDING_MS); })]);
   return digest;
 }
 
@@ -48,14 +48,22 @@ function say(container, words) {
 }
 
 async function take(input, container) {
-  say(container, "Sending the photo …");
+  say(container, "Keeping the photo …");
+  let data = null;
   try {
-    container.dataset.part = await send(await shrunk(input.files[0]));
-    container.dataset.mime = MIME;
+    data = await shrunk(input.files[0]);
   } catch {
-    say(container, "The photo is not sent yet. It goes with the form.");
+    say(container, "This phone cannot read the picture. It goes with the form.");
     return;
   }
+  try {
+    container.dataset.part = await kept(data);
+  } catch (fault) {
+    tellFull(fault);
+    say(container, "The photo is not kept on this phone. It goes with the form.");
+    return;
+  }
+  container.dataset.mime = MIME;
   input.value = "";
   say(container, "The photo is kept.");
   input.dispatchEvent(new Event("change", { bubbles: true }));
