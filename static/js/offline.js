@@ -4,7 +4,7 @@
 import { answerHere } from "./answer_here.js";
 import { contact } from "./contact.js";
 import { person } from "./device.js";
-import { status } from "./engine.js";
+import { start, status } from "./engine.js";
 import { soon } from "./sync.js";
 
 const LIMIT_MS = 6_000; // a network that is half there hangs instead of failing
@@ -12,8 +12,14 @@ const TAKES_LONGER = ["multipart/form-data"];
 const SERVER_GONE = new Set([502, 503, 504, 507]);
 const CANNOT = "This cannot be worked out on this phone now. What you entered is kept on it.";
 
+/* Whether there are checks on this phone at all: a page that names none has none. */
+function isEngine() {
+  if (status().state === "off") start();
+  return status().state !== "off";
+}
+
 function travels(detail) {
-  return Boolean(person()) && new URL(detail.pathInfo.finalRequestPath, location.origin).origin === location.origin;
+  return Boolean(person()) && isEngine() && new URL(detail.pathInfo.finalRequestPath, location.origin).origin === location.origin;
 }
 
 /* A fragment is asked for by a part of a page; a link, a form and a step back ask for the whole. */
@@ -82,7 +88,7 @@ document.addEventListener("htmx:beforeSend", ({ detail }) => {
 /* Back and forward are worked out afresh, on or off the network. */
 document.addEventListener("htmx:historyCacheMiss", (event) => {
   const { xhr, path } = event.detail;
-  if (!person()) return;
+  if (!person() || !isEngine()) return;
   const loaded = xhr.onload;
   const local = () => answerHere("GET", path).then((said) => fill(xhr, said, loaded), (fault) => console.error(fault));
   xhr.onerror = xhr.ontimeout = () => {

@@ -4,6 +4,7 @@ import threading
 import time
 from collections.abc import Iterator
 from contextlib import contextmanager
+from datetime import UTC, datetime
 
 from flask import Flask, jsonify, request, send_from_directory
 from werkzeug.serving import make_server
@@ -27,8 +28,9 @@ PAGE = """<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Prom
 <script src="/static/vendor/htmx/htmx.min.js" defer></script>
 <script src="/static/js/entry.js" type="module"></script>
 <script src="/static/js/photo.js" type="module"></script>
-<script src="/static/js/focus.js" type="module"></script></head><body hx-boost="true">
-<p id="sync" data-sync="confirmed"><span>all confirmed</span></p>
+<script src="/static/js/focus.js" type="module"></script>
+<script src="/static/js/phone.js" type="module"></script></head><body hx-boost="true">
+<header class="bar"><p id="sync" data-sync="confirmed"><span>all confirmed</span></p></header>
 {% from "checklist/_prompt.html" import prompt %}
 <form id="work" method="post" action="/answer" enctype="multipart/form-data">
 <div hx-post="/answer" hx-trigger="change" hx-target="#live" hx-sync="this:queue last">
@@ -56,7 +58,7 @@ class Kept:
         return fold(self.entries)
 
     def page(self, person: str) -> str:
-        ways = {"ways": (Option("plate", "on the plate"),), "may_not_know": True}
+        ways = {"ways": (Option("plate", "on the plate"), Option("cell", "by load cell")), "may_not_know": True}
         asks = [Ask(prompt.name, prompt.type, prompt.name, prompt.data(seen(self.folded, prompt.path)),
                     unit=prompt.unit, step="1", text=self.text(prompt), options=OPTIONS,
                     **(ways if prompt.type == "number" else {})) for prompt in PROMPTS]
@@ -90,10 +92,17 @@ def served() -> Iterator[tuple[str, Kept]]:
     app.add_url_rule("/static/<path:name>", "static", lambda name: send_from_directory(shipped("static"), name))
     app.add_url_rule("/device", "device", lambda: jsonify(device="d-1", credential="secret of d-1"))
 
+    @app.get("/entries")
+    def news() -> tuple[dict, int]:
+        told = {"entries": [], "powerless": [], "parts": {}, "cursor": {"number": 0, "head": ""}, "more": False,
+                "sealed": {}, "people": [], "code": "1", "trust": "", "device": "d-1", "counted": 0,
+                "now": f"{datetime.now(UTC):%Y-%m-%dT%H:%M:%SZ}"}
+        return ({}, 503) if kept.down else (told, 200)
+
     @app.put("/entries")
     def entries() -> tuple[dict, int]:
         if kept.down or request.headers["Authorization"] != "Bearer secret of d-1":
-            return {}, 403
+            return {}, 503
         looked = look_at(request.json["entries"])
         kept.entries += [item.entry for item in looked if item.entry is not None and item.entry not in kept.entries]
         kept.parts |= {name: data for item in looked for name, data in item.parts.items()}
@@ -103,7 +112,7 @@ def served() -> Iterator[tuple[str, Kept]]:
     def part(name: str) -> tuple[str, int]:
         data = request.get_data()
         if kept.down or request.headers["Authorization"] != "Bearer secret of d-1" or digest(data) != name:
-            return "no", 403
+            return "no", 503
         kept.parts[name] = data
         return "yes", 200
 

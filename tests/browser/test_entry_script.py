@@ -168,11 +168,24 @@ def test_a_photograph_is_made_small_in_the_page_and_named_by_the_digest_of_those
     assert kept.entries[0].device == "d-1"
 
 
-def test_a_photograph_that_cannot_be_sent_now_goes_with_the_form(kept, page, tmp_path) -> None:
+def test_a_photograph_that_cannot_be_sent_now_is_kept_and_goes_before_the_entry_that_names_it(
+        kept, page, tmp_path) -> None:
     kept.down = True
     page.locator('[name="label"]').set_input_files(picture(tmp_path, 300, 200))
-    expect(page.get_by_text("It goes with the form")).to_be_visible()
+    expect(page.get_by_text("The photo is kept.")).to_be_visible()
+    expect(page.locator("#sync")).to_have_text("1 kept on this phone")
+    page.goto(kept.address)
+    expect(page.locator("#sync")).to_have_text("1 kept on this phone")
     kept.down = False
+    expect(page.locator("#sync")).to_have_text("all confirmed", timeout=15_000)
+    (entry,) = kept.entries
+    assert entry.device == "d-1" and digest(kept.parts[entry.value["part"]]) == entry.value["part"]
+
+
+def test_a_photograph_that_the_phone_cannot_read_goes_with_the_form(kept, page, tmp_path) -> None:
+    (tmp_path / "label.jpg").write_bytes(b"no picture")
+    page.locator('[name="label"]').set_input_files(tmp_path / "label.jpg")
+    expect(page.get_by_text("It goes with the form")).to_be_visible()
     page.get_by_role("button", name="Next").click()
     page.wait_for_url("**/answer")
     assert kept.folded.values[LABEL]["type"] == "photo" and kept.entries[0].device == "s-1"
