@@ -7,6 +7,7 @@ from checklist_app.checklists.asking import focus_first
 from checklist_app.checklists.assessing import ALL_CG, ALL_LENGTHS, LEFT, RIGHT, numbers, operation
 from checklist_app.checklists.typed_gear import HOOK_SLOTS, LEGS, TypedSlot, leg_slots
 from checklist_app.checklists.usual import allowed_words, step_of, usual_values
+from checklist_app.checklists.usual_case import IN_LINE, LEVEL, STRAIGHT_ON, Tick
 from checklist_app.operations.fields import Field, FieldType
 from checklist_app.operations.graph import Entry, Obtained
 from checklist_app.operations.kinds import KINDS
@@ -44,12 +45,13 @@ def sections(typed: Mapping[str, str], faults: Mapping[str, str]) -> tuple[Secti
     right = [ask for slot in leg_slots(RIGHT) for ask in _gear(slot, typed, faults)]
     found = (
         Section("Load and eyes", "Seen from the side, the left eye counts as zero.", (
-            number["mass_kg"], number["eyes_apart_m"], number["cg_x_m"], number["cg_z_m"],
+            number["mass_kg"], number["eyes_apart_m"], _tick(LEVEL, typed), number["cg_x_m"], number["cg_z_m"],
+            _tick(IN_LINE, typed),
             _how(ALL_LENGTHS, "How are the lengths known?", LENGTH_HOW, typed),
             _how(ALL_CG, "How is the centre of gravity known?", CG_HOW, typed)), False),
         Section("Slings", "Both legs alike. If they differ, say so further down.",
-                (*left["sling"], _hitch(LEFT, typed), number["rigging_kg"]), False),
-        Section("More about the load", "Crosswise, uneven eyes, underside and top.", (
+                (*left["sling"], _hitch(LEFT, typed), _tick(STRAIGHT_ON, typed), number["rigging_kg"]), False),
+        Section("More about the load", "To one side, uneven eyes, underside and top.", (
             number["cg_y_m"], number["right_eye_higher_m"], number["bottom_z_m"], number["top_z_m"]), True),
         Section("Fittings and eyes", "What is not there is answered too.",
                 (*left["top_fitting"], *left["bottom_fitting"], *left["eye"], *left["carrier"]), True),
@@ -77,6 +79,10 @@ def _number(name: str, entry: Entry, typed: Mapping[str, str], faults: Mapping[s
         may_not_know=entry.name in operation().table.worst_cases,
         given="dont_know" if typed.get(f"{name}.dont_know") else "",
     )
+
+
+def _tick(tick: Tick, typed: Mapping[str, str]) -> Ask:
+    return Ask(name=tick.name, kind="plain_tick", words=tick.words, text=typed.get(tick.name, ""))
 
 
 def _drawn(name: str) -> str:

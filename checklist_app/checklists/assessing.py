@@ -5,6 +5,7 @@ from typing import Any
 
 from checklist_app.checklists.answers import as_field
 from checklist_app.checklists.typed_gear import LEGS, TypedSlot, typed_slots
+from checklist_app.checklists.usual_case import with_usual
 from checklist_app.operations.catalogue import OPERATIONS, Operation
 from checklist_app.operations.fields import Fault, Field, FieldType, read_number
 from checklist_app.operations.graph import Day, DontKnow, Entry, NotUsed
@@ -56,8 +57,9 @@ def assessed(typed: Mapping[str, str], day: str) -> Assessed:
 
 
 def completed(typed: Mapping[str, str]) -> dict[str, str]:
-    """What was typed with what the page says goes without typing: the right leg, and how all lengths are known."""
-    filled = {**typed, **_right_as_left(typed), "eyes_given": "distance"}
+    """What was typed with what goes without typing, as the page says: the usual case, the right leg, how it is known."""
+    usual = with_usual(typed)
+    filled = {**usual, **_right_as_left(usual), "eyes_given": "distance"}
     for name, _, entry in numbers():
         if filled.get(name, "").strip() and (how := how_of(name, entry, filled)):
             filled[f"{name}.how"] = how

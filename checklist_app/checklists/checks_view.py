@@ -13,7 +13,7 @@ from checklist_app.operations.evaluate import Evaluation
 from checklist_app.operations.task import key_of
 from checklist_app.operations.working import working
 
-FEW = 2
+FEW, MANY = 2, 3
 OWN_MASS, ALL_RIGGING = ".mass_kg", "rigging_kg"
 """What an item weighs is not asked in a task; the mass of all the rigging together is."""
 
@@ -60,6 +60,22 @@ class Live:
     assumed: tuple[str, ...]
     announced: str
     beside: tuple[str, ...]
+    waits_for: tuple[Link, ...] = ()
+
+    @property
+    def told(self) -> tuple[Row, ...]:
+        """The rows that say something: computed, or refused with a reason."""
+        return tuple(row for row in self.rows if row.computed or row.reason)
+
+    @property
+    def waiting(self) -> tuple[Row, ...]:
+        """The rows that only wait."""
+        return tuple(row for row in self.rows if not (row.computed or row.reason))
+
+    @property
+    def is_folded(self) -> bool:
+        """Whether so many wait that what they wait for is said once."""
+        return len(self.waiting) > MANY
 
 
 def governing(now: Running) -> Row | None:
@@ -91,7 +107,17 @@ def seen(evaluation: Evaluation, now: Running | None = None) -> Live:
     verdict = evaluation.verdict.words
 
     return Live(tuple(row(evaluation, check, now) for check in sorted(shown, key=_order)), verdict, mark(verdict),
-                f"{len(computed)} of {len(shown)} computed", _assumed(evaluation), announced(evaluation), beside)
+                f"{len(computed)} of {len(shown)} computed", _assumed(evaluation), announced(evaluation), beside,
+                _waits_for(evaluation, now))
+
+
+def _waits_for(evaluation: Evaluation, now: Running | None) -> tuple[Link, ...]:
+    """Every missing entry once, in the order in which they are asked."""
+    order = list(evaluation.table.entries)
+    missing = {str(each): each for check in evaluation.checks for each in checked.missing(check)}
+    place = {words: key_of(getattr(each, "key", "") or words).name for words, each in missing.items()}
+    return _links(sorted(missing.values(), key=lambda each: (
+        order.index(place[str(each)]) if place[str(each)] in order else len(order))), now)
 
 
 def announced(evaluation: Evaluation) -> str:

@@ -3,9 +3,9 @@ from collections.abc import Callable
 from datetime import date
 from typing import Any
 
-from checklist_app.operations.words import figure
-from checklist_app.operations.words import spoken_day as day
+from checklist_app.operations.words import figure, spoken_day
 
+day = spoken_day
 SHORT = 24
 WEEKDAYS = ("Monday", "Tuesday", "Wednesday", "Thursday", "Friday", "Saturday", "Sunday")
 MARKS = {"within limit": "within", "close to limit": "close", "over limit": "over", "waiting": "waiting",

@@ -5,6 +5,7 @@ import pytest
 
 from checklist_app.checklists.example import example
 from checklist_app.checklists.running import running
+from checklist_app.operations.graph import NotUsed
 from checklist_app.operations.task import Key
 from tests.checklists.pages_checked import faults
 from tests.checklists.shop import LOAD, TODAY, Shop
@@ -17,7 +18,12 @@ def shop() -> Shop:
 
 def address(**changed: str) -> str:
     """The example with some answers changed, as a form sends it."""
-    return "/assess?" + "&".join(f"{name}={text}" for name, text in {**example(), **changed}.items())
+    return sent({**example(), **changed})
+
+
+def sent(typed: dict[str, str]) -> str:
+    """What was typed, as a form sends it."""
+    return "/assess?" + "&".join(f"{name}={text}" for name, text in typed.items())
 
 
 def test_an_empty_form_is_waiting_and_offers_an_example(shop: Shop) -> None:
@@ -32,6 +38,47 @@ def test_the_example_is_assessed_at_once(shop: Shop) -> None:
 
     assert given.keep == () and "governs" in given.html and "<svg viewBox" in given.html
     assert "18 of 18 computed" in given.html
+
+
+FIRST_SCREEN = {
+    "mass_kg": "1000", "mass_kg.how": "weighed", "eyes_apart_m": "1.2", "usual.level": "yes", "cg_x_m": "0.6",
+    "cg_z_m": "-0.8", "usual.in_line": "yes", "lengths.how": "tape", "cg.how": "drawing", "rigging_kg": "20",
+    "leg/1-left/sling.kind": "round_sling", "leg/1-left/sling.wll_t": "2", "leg/1-left/sling.length_m": "1.5",
+    "leg/1-left/hitch": "straight", "usual.straight_on": "yes",
+}
+
+
+def test_what_stands_open_on_the_form_gives_a_drawing_and_the_slings_with_nothing_unfolded(shop: Shop) -> None:
+    page = shop.get("/assess").html
+    open_part = page.partition('<details class="ways"><summary class="stage-name">')[0]
+    given = shop.get(sent(FIRST_SCREEN), person=None)
+
+    assert {name for name in FIRST_SCREEN if f'name="{name}"' not in open_part} == set()
+    assert given.status == 200 and "<svg viewBox" in given.html
+    assert 'id="check-sling_strength.left"><summary>' in given.html and "The lift is waiting" in given.html
+
+
+@pytest.mark.parametrize("tick", ["usual.level", "usual.in_line", "usual.straight_on"])
+def test_without_its_tick_nothing_is_taken_as_usual(shop: Shop, tick: str) -> None:
+    typed = {name: text for name, text in FIRST_SCREEN.items() if name != tick}
+    page = shop.get(sent(typed), person=None).html
+
+    assert 'id="check-sling_strength.left"><summary>' not in page
+
+
+def test_an_answer_of_its_own_goes_before_the_tick(shop: Shop) -> None:
+    level = shop.get(sent(FIRST_SCREEN), person=None).html
+    uneven = shop.get(sent({**FIRST_SCREEN, "right_eye_higher_m": "0.2"}), person=None).html
+
+    assert "tilt 0.0" in level and "tilt 0.0" not in uneven
+
+
+def test_many_checks_that_wait_say_once_what_they_wait_for(shop: Shop) -> None:
+    page = shop.get("/assess", person=None).html
+    before, _, folded = page.partition("Each check that waits")
+
+    assert "checks wait for:" in before and before.count("<li>mass of the load</li>") == 1
+    assert "waiting for: mass of the load" not in before and "waiting for: mass of the load" in folded
 
 
 def test_gear_that_is_too_small_is_over_limit(shop: Shop) -> None:
@@ -92,6 +139,18 @@ def test_what_was_typed_comes_along_into_the_task() -> None:
     assert answers[Key("mass_kg")].value == 1180.0 and answers[Key("mass_kg")].how == "weighed"
     assert answers[Key("sling", "left")].wll_t == 2.0 and answers[Key("sling", "right")].wll_t == 2.0
     assert answers[Key("hitch", "right")].value == "straight"
+
+
+def test_what_a_tick_stands_for_comes_along_into_the_task() -> None:
+    shop = Shop()
+    begin = {"operation": "straight_lift", "lift": f"{LOAD}|complete", "place": "", "day": TODAY}
+    given = shop.post("/begin", {**begin, **{f"carry.{name}": text for name, text in FIRST_SCREEN.items()}})
+    assert given.location is not None
+    answers = running(shop.world, given.location.split("/")[2]).task.answers
+
+    assert answers[Key("right_eye_higher_m")].value == 0.0 and answers[Key("cg_y_m")].how == "drawing"
+    assert isinstance(answers[Key("bottom_fitting", "right")], NotUsed)
+    assert isinstance(answers[Key("load_cell")], NotUsed)
 
 
 def test_gear_that_came_along_is_incoming_and_is_not_signed_for() -> None:

@@ -64,7 +64,8 @@ def test_assumptions_name_how_numbers_were_obtained_and_what_nobody_knows() -> N
     assert any("not known; the worst case is taken" in words for words in told)
     assert any("was typed in, not taken from the register" in words for words in told)
     carried = [words for words in told if words.startswith("what carries the eye")]
-    assert len(carried) == 2 and all(f"its rating by {pick_point((0.0, 1.0)).facts['evidence']}" in each for each in carried)
+    evidence = pick_point().facts["evidence"]
+    assert len(carried) == 2 and all(f"its rating by {evidence}" in each for each in carried)
 
 
 def test_the_class_is_told_and_uses_the_worst() -> None:

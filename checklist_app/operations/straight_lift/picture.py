@@ -77,7 +77,7 @@ def picture(
 ) -> Drawing:
     """What is known so far, around the legs; without legs there is nothing to draw."""
     if view is None or cg_level_m is None or eye_at[0] is None:
-        raise Waits("eyes, legs and centre of gravity, for the drawing")
+        raise Waits("eyes, legs and centre of gravity")
     eyes = view.seen(0.0, 0.0), view.seen(view.span_m, 0.0)
     cg = view.seen(view.cg_along_m, -view.cg_off_m)
     parts: list[Primitive] = [

@@ -98,7 +98,8 @@ def test_heights_nobody_gave_are_left_out_and_the_legs_are_drawn_all_the_same() 
 
 
 @pytest.mark.parametrize("task, words", [
-    (Task(), "two legs"), (lift(cg_x_m=None), "for the drawing"), (lift(both={"leg_length_m": 0.4}), "for the drawing"),
+    (Task(), "two legs"), (lift(cg_x_m=None), "eyes, legs and centre"),
+    (lift(both={"leg_length_m": 0.4}), "eyes, legs and centre"),
 ])
 def test_without_eyes_legs_and_centre_of_gravity_the_drawing_waits(task: Task, words: str) -> None:
     picture = assess(TABLE, task).picture
