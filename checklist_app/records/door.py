@@ -107,6 +107,14 @@ def powerless(entry: Entry, role: str) -> str:
     return ""
 
 
+def brought_as(role: str) -> str:
+    """With whose power an entry counts that somebody else vouches for: what anybody may say, whoever is named.
+
+    Otherwise a supervisor could bring in what he wrote himself in an administrator's name.
+    """
+    return role if role == "auditor" else "rigger"
+
+
 def comes_second(entry: Entry, role: str, said: Container[tuple[str, str]]) -> str:
     """Why an entry counts for nothing after another one; empty when it counts.
 

@@ -11,7 +11,7 @@ from checklist_app.records import sqlite
 from checklist_app.records.account_tables import Account
 from checklist_app.records.database import Kept, Receipt, Server
 from checklist_app.records.devices import Devices
-from checklist_app.records.door import ONCE, comes_second, look_at, powerless, refuse_strangers, unsound
+from checklist_app.records.door import ONCE, brought_as, comes_second, look_at, powerless, refuse_strangers, unsound
 from checklist_app.records.memory import Memory
 from checklist_app.records.parts import LARGEST_BYTES, Parts, refuse_other
 from checklist_app.records.upgrade import prepare
@@ -70,12 +70,14 @@ class Store:
         """
         brought = look_at(batch)
         here = self.devices.signed_in(device)
-        if vouched:
-            here |= dict.fromkeys(self._roles({item.entry.author for item in brought if item.entry is not None}), True)
+        absent = self._roles({item.entry.author for item in brought if item.entry is not None}) if vouched else {}
+        absent = {person: role for person, role in absent.items() if not here.get(person, False)}
+        here |= dict.fromkeys(absent, True)
         refuse_strangers(brought, here, self._numbers(item.digest for item in brought))
         taken = {item.digest: item.entry for item in brought if item.entry is not None and item.state == "confirmed"}
         parts = {name: data for item in brought if item.digest in taken for name, data in item.parts.items()}
         roles = self._roles({entry.author for entry in taken.values()})
+        roles |= {person: brought_as(role) for person, role in absent.items()}
         marks = self._marks(taken, parts, roles)
         numbers = self._write(list(taken.values()), parts, device, received_at, marks)
 

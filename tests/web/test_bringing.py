@@ -67,6 +67,24 @@ def test_a_rigger_brings_his_own_entries_and_nobody_elses(app: Flask, people: Pe
     assert "1 entry confirmed" in bring(people.sign_in("Some rigger"), file)
 
 
+def test_what_somebody_else_is_said_to_have_said_has_no_power(app: Flask, people: People) -> None:
+    """Or a supervisor whose time has run out could make himself one again, in an administrator's name."""
+    people.add("Some administrator", "administrator")
+    person = people.add("Run Out", "supervisor", "supervisor", until="2026-11-24")
+    supervisor = people.sign_in("Run Out")
+    phone = Phone(supervisor, "p-some-administrator")
+    facts = {"name": "Run Out", "capacities": [{"capacity": "supervisor", "until": "2030-01-01"}]}
+    part, data = values.document_part("person/1", facts, "salt")
+    forged = phone.entry(("person", person), ("version",), values.version("person/1", part))
+    lifted = phone.entry(("gear", "L-07"), ("quarantine",), values.release(""))
+    items = [{"body": forged.data.decode(), "parts": {part: data.decode()}}, {"body": lifted.data.decode()}]
+    assert "2 entries confirmed" in bring(supervisor, json.dumps({"entries": items}).encode())
+    store = app.extensions["store"]
+    for about in (("person", person), ("gear", "L-07")):
+        brought = [one for one in store.arrivals(about) if one.entry.author == "p-some-administrator"]
+        assert [one.counts for one in brought] == [False], about
+
+
 def test_nobody_vouches_for_a_person_who_has_no_account(app: Flask, people: People, phone: Phone) -> None:
     stranger = phone.quarantine(author="p-nobody-knows")
     file = json.dumps({"entries": [{"body": stranger.data.decode()}]}).encode()

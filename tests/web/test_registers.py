@@ -2,8 +2,10 @@
 
 import pytest
 
+from checklist_app.checklists import values
 from tests.web.signed_in import People, Visitor
 from tests.web.strict import strict
+from tests.web.test_entries import Phone
 
 SHACKLE = {"id": "S-31", "wll_t": "3.25", "reach_m": "0,055", "form": "bow", "marked": "yes", "origin": "bought"}
 LOAD = {"name": "Vertical pump 400", "bottom_z_m": "0", "top_z_m": "2.45",
@@ -281,3 +283,18 @@ def test_a_rigger_adds_a_hoist_on_the_spot_and_it_is_incoming(people: People) ->
              "origin": "bought"}
     assert rigger.post("/gear/add?kinds=hoist", label).status_code == 303
     assert "Incoming" in rigger.get("/registers/machine/H-77").text
+
+
+@pytest.mark.parametrize("day", ["the day after", "2026-13-45", "9999-99-99", "2026-11-25T99", "x" * 2000])
+def test_a_day_that_is_none_breaks_no_page(app, people: People, shackle: Visitor, day: str) -> None:
+    """A device can say anything, and what it said is there for good."""
+    rigger = people.visitor("rigger")
+    phone = Phone(rigger, "p-some-rigger")
+    supervisor = Phone(shackle, "p-some-supervisor")
+    about = ("gear", "S-31")
+    phone.put([phone.entry(about, ("quarantine",), values.quarantine(day)),
+               phone.entry(about, ("custody",), values.custody("lost", day)),
+               phone.entry(about, ("due_on_tag",), values.date(day))])
+    supervisor.put([supervisor.entry(about, ("examination",), values.examination("seen", day, day))])
+    for address in ("/registers/gear", "/registers/gear/S-31", "/gear/S-31/quarantine", "/today"):
+        assert rigger.get(address).status_code == 200, address
