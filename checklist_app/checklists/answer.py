@@ -75,6 +75,13 @@ class Request:
     page_device: str = ""
     https_way: str = ""
     """Where the same page is found by https, if this one came by http and may not do everything."""
+    alarms: tuple[Mapping[str, str], ...] = ()
+    """Sign-offs given without knowing: `task`, `sign_off`, `words`, `href`. Every page shows them until a supervisor
+    has said what was done. Only the server finds them, by the order in which entries reached it."""
+    notes: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
+    """What the server says of a task beside its entries: sign-offs that count for nothing, evaluations that differ."""
+    evaluated_by: str = "server"
+    """Which of the two works out the checks of this page: `server` or `phone`."""
 
     def one(self, name: str) -> str:
         """The first text sent under this name, without the blanks around it; empty if there is none."""

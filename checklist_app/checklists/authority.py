@@ -8,7 +8,8 @@ from checklist_app.checklists.world import World
 
 SUPERVISOR = "supervisor"
 HOLDS, SEND_BACK = "holds", "send_back"
-SAID_AT = {"stop": frozenset({"stop", "go_on"}), "closing": frozenset({"closing"}), "begin": frozenset({"begin"})}
+SAID_AT = {"stop": frozenset({"stop", "go_on"}), "closing": frozenset({"closing"}), "begin": frozenset({"begin"}),
+           "acknowledge": frozenset({"acknowledge"})}
 """What may be said at the prompts by which work stops, ends and begins: an answer like any other takes nothing back."""
 
 
@@ -36,7 +37,7 @@ def _belongs_here(entry: Entry) -> bool:
         return entry.type in ((SEND_BACK, "withdrawn") if entry.path[-1] == SEND_BACK else ("signature",))
     if first in SAID_AT:
         return entry.path == (first,) and entry.type in SAID_AT[first]
-    return entry.type not in ("signature", "go_on", "stop", "closing", "begin", SEND_BACK)
+    return entry.type not in ("signature", "go_on", "stop", "closing", "begin", "acknowledge", SEND_BACK)
 
 
 def holds_capacity(world: World, person: str, capacity: str, day: str) -> bool:
@@ -90,7 +91,7 @@ def belongs(entry: Entry, signed: Mapping[str, Any]) -> bool:
 
 def _has_authority(entry: Entry, world: World) -> bool:
     day = entry.at[:10]
-    if entry.type == "go_on":
+    if entry.type in ("go_on", "acknowledge"):
         return holds_capacity(world, entry.author, SUPERVISOR, day)
     if entry.type != "signature":
         return True

@@ -8,6 +8,7 @@ from checklist_app.checklists.render import render
 ALL_CONFIRMED = {"state": "confirmed", "words": "all confirmed"}
 INSIDE = re.compile(r"/[A-Za-z0-9][^\s\\]*")
 THEMES = ("light", "dark", "sunlight")
+EVALUATED_BY = {"server": "Checks worked out by the server.", "phone": "Checks worked out on this phone."}
 NAVIGATION = (("/today", "Today"), ("/records", "Records"), ("/registers", "Registers"))
 FOR_ADMINISTRATORS = (("/people", "People"), ("/security", "Security"))
 
@@ -30,6 +31,8 @@ def frame(request: Request, title: str, where: str = "", note: str = "", back: s
         "device": request.page_device or request.device,
         "path": request.path,
         "nav": navigation(request),
+        "alarms": request.alarms if request.person is not None else (),
+        "evaluated_by": EVALUATED_BY.get(request.evaluated_by, ""),
     }
 
 

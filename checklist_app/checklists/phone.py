@@ -20,6 +20,7 @@ from checklist_app.operations.report import report
 Parts = Iterable[tuple[str, bytes | None]]
 PLAIN = ("method", "path", "query", "device", "counter", "at", "salt", "fragment", "form_token", "pin_fault", "theme",
          "mark", "page_device")
+PHONE = "phone"
 
 
 class PhoneWorld:
@@ -163,7 +164,9 @@ def request_of(asked: Mapping[str, Any]) -> Request:
     """The request in a message; whatever was left out is as if nobody had said it."""
     plain = {name: asked[name] for name in PLAIN if name in asked}
     form = {name: tuple(texts) for name, texts in asked.get("form", {}).items()}
-    told = Request(**plain, form=form, person=_person(asked.get("person")))
+    notes = {task: tuple(words) for task, words in (asked.get("notes") or {}).items()}
+    told = Request(**plain, form=form, person=_person(asked.get("person")), alarms=tuple(asked.get("alarms") or ()),
+                   notes=notes, evaluated_by=asked.get("evaluated_by", PHONE))
     signer = asked.get("verified")
     if not signer:
         return told

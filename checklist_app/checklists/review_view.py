@@ -14,12 +14,11 @@ from checklist_app.checklists.picture import picture
 from checklist_app.checklists.places import places
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.signers import MayNot, may_sign, meaning, riggers
-from checklist_app.checklists.signing import PHONE_KEY, PIN
+from checklist_app.checklists.signing import HOW_WORDS
 from checklist_app.checklists.words import day, listed, mark, sentence
 from checklist_app.checklists.world import World
 from checklist_app.mechanics.lift_class import LiftClass
 
-HOW = {PIN: "PIN", PHONE_KEY: "PIN on enrolled phone"}
 DESK_PX = 760
 
 
@@ -89,7 +88,7 @@ def _needed(state: HoldState) -> str:
 def _cell(world: World, each: SignOff, state: HoldState) -> dict[str, Any]:
     return {
         "entry": each.entry.digest, "act": state.hold.words, "name": each.name, "capacity": each.capacity,
-        "at": each.entry.at, "how": HOW.get(each.entry.value["how"], each.entry.value["how"]),
+        "at": each.entry.at, "how": HOW_WORDS.get(each.entry.value["how"], each.entry.value["how"]),
         "own_work": bool(each.statement["own_work"]), "void": each.void,
         "ink": ink.shown(world.part(each.entry.value.get("ink", ""))),
     }

@@ -16,6 +16,7 @@ from checklist_app.checklists.world import World
 
 PIN, PHONE_KEY = "pin", "phone-key"
 """How a signer was verified: by the server, to which he gave his PIN, or by the phone, which has a key of his."""
+HOW_WORDS = {PIN: "PIN", PHONE_KEY: "PIN on enrolled phone"}
 
 
 @dataclass(frozen=True)

@@ -16,7 +16,7 @@ Value = dict[str, Any]
 HEX = re.compile(r"[0-9a-f]{64}\Z")
 SUBJECT = re.compile(r"[a-z_]{1,32}/[A-Za-z0-9_.\-]{1,64}\Z")
 NAMES_A_PART = ("part", "statement", "ink")
-NAMES_BYTES = (*NAMES_A_PART, "version")
+NAMES_BYTES = (*NAMES_A_PART, "version", "entry")
 
 
 @dataclass(frozen=True)
@@ -44,6 +44,7 @@ SHAPES: Mapping[str, Shape] = {
     "signature": Shape(("statement", "capacity", "how"), ("ink", "key", "signature")),
     "stop": Shape((), ("part",)),
     "go_on": Shape(("part",)),
+    "acknowledge": Shape(("entry", "part")),
     "closing": Shape(("text",), ("part",)),
     "send_back": Shape(("part",)),
     "lost": Shape(("part",)),
@@ -153,6 +154,11 @@ def not_used(part: str = "") -> Value:
 def lost(part: str) -> Value:
     """A photograph or text that will never arrive, named by its digest: the phone that held it is gone."""
     return {"type": "lost", "part": part}
+
+
+def acknowledge(entry: str, part: str) -> Value:
+    """A supervisor knows of a sign-off that was given without knowing, and says in the part what was done."""
+    return {"type": "acknowledge", "entry": entry, "part": part}
 
 
 def row(text: str) -> Value:

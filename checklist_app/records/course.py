@@ -12,7 +12,8 @@ from checklist_app.checklists.world import World
 from checklist_app.records.people import name_of
 
 Event = dict[str, Any]
-MILESTONES = frozenset({"begin", "signature", "stop", "go_on", "send_back", "closing", "lost"})
+MILESTONES = frozenset({"begin", "signature", "stop", "go_on", "send_back", "closing", "lost",
+                        "acknowledge"})
 
 
 def events(world: World, now: Running) -> list[Event]:
@@ -31,7 +32,8 @@ def milestone(world: World, now: Running, entry: Entry) -> str:
     """One act, as a sentence."""
     said = words(world.part(entry.value["part"])) if "part" in entry.value else ""
     beginnings = {"begin": "Begun", "stop": "Stopped", "go_on": "Gone on", "send_back": "Sent back",
-                  "lost": "A photograph or text was declared lost", "closing": "Closed"}
+                  "lost": "A photograph or text was declared lost", "closing": "Closed",
+                  "acknowledge": "A supervisor knows of the sign-off given without knowing"}
     if entry.type == "signature":
         hold = now.procedure.hold(entry.path[1]) if len(entry.path) > 1 else None
         return f"{hold.words if hold else 'Sign-off'} signed as {entry.value['capacity']}."

@@ -20,7 +20,7 @@ from checklist_app.records.schemas import EntrySchema, document_faults
 LARGEST_BATCH = 50
 CONFIRMED, REFUSED, LATER = "confirmed", "refused", "later"
 SUPERVISING = frozenset({"supervisor", "administrator"})
-SUPERVISED = frozenset({"go_on", "send_back", "examination", "release", "lost"})
+SUPERVISED = frozenset({"go_on", "acknowledge", "send_back", "examination", "release", "lost"})
 ANYBODYS_CUSTODY = frozenset({"incoming", "lost"})
 ANYBODYS_REGISTERS = frozenset({"gear", "machine", "load"})
 TASK = "task"

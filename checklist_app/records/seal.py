@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from checklist_app.checklists.canonical import canonical, digest
-from checklist_app.records import chain, files, sqlite
+from checklist_app.records import chain, files, signed_away, sqlite
 from checklist_app.records.cards import card
 from checklist_app.records.database import Kept, Receipt
 from checklist_app.records.pdf.record import paper
@@ -89,6 +89,8 @@ def text(store: Store, task: str, at: str) -> tuple[Record, chain.Link, int]:
         raise NotYet(str(reason)) from reason
     if body["awaited"]:
         raise NotYet(awaited(body))
+    if words := signed_away.add_proofs(store, task, body):
+        raise NotYet(words)
     link = chain.next_link(store)
     body |= {"kind": "record", "of": None, "number": link.number, "previous": link.previous,
              "previous_pdf": link.previous_pdf, "sealed_at": at, "late": [], "doubts": doubts(store, task),

@@ -12,12 +12,15 @@ from checklist_app.records.account_tables import Account
 from checklist_app.records.database import Kept, Receipt, Server
 from checklist_app.records.devices import Devices
 from checklist_app.records.door import ONCE, brought_as, comes_second, look_at, powerless, refuse_strangers, unsound
+from checklist_app.records.keys import Keys
 from checklist_app.records.memory import Memory
 from checklist_app.records.parts import LARGEST_BYTES, Parts, refuse_other
+from checklist_app.records.signing_phones import SigningPhones, is_by_key, wait_for_statements
 from checklist_app.records.upgrade import prepare
 
 DATABASE = "checklist.db"
 PAGE = 500
+AUDITOR = "auditor"
 SERVERS_OWN = "s-"
 """Names of devices that are this server begin so: they count in many threads at once."""
 
@@ -51,6 +54,8 @@ class Store:
         self.parts = Parts(self.database, self.folder / "parts")
         self.devices = Devices(self.database)
         self.memory = Memory(self.database, self.parts)
+        self.keys = Keys(self.database)
+        self.signing_phones = SigningPhones(self.keys, self.devices, self.memory, self.parts)
 
     def close(self) -> None:
         """Give back this thread's connection."""
@@ -69,16 +74,17 @@ class Store:
             TooMany: If the batch is larger than one is taken.
         """
         brought = look_at(batch)
-        here = self.devices.signed_in(device)
+        here = self.devices.signed_in(device) | dict.fromkeys(self.keys.good(device), True)
         absent = self._roles({item.entry.author for item in brought if item.entry is not None}) if vouched else {}
         absent = {person: role for person, role in absent.items() if not here.get(person, False)}
         here |= dict.fromkeys(absent, True)
         refuse_strangers(brought, here, self._numbers(item.digest for item in brought))
+        wait_for_statements(brought, self.parts)
         taken = {item.digest: item.entry for item in brought if item.entry is not None and item.state == "confirmed"}
         parts = {name: data for item in brought if item.digest in taken for name, data in item.parts.items()}
         roles = self._roles({entry.author for entry in taken.values()})
         roles |= {person: brought_as(role) for person, role in absent.items()}
-        marks = self._marks(taken, parts, roles)
+        marks = self._marks(taken, parts, roles, received_at)
         numbers = self._write(list(taken.values()), parts, device, received_at, marks)
 
         return [item.answered(numbers.get(item.digest)) for item in brought]
@@ -138,12 +144,15 @@ class Store:
         """A supervisor has looked at the records after a backup was put back."""
         Server.update(sealing_waits=False).execute(self.database)
 
-    def _marks(self, taken: Mapping[str, Entry], parts: Mapping[str, bytes],
-               roles: Mapping[str, str]) -> dict[str, str]:
+    def _marks(self, taken: Mapping[str, Entry], parts: Mapping[str, bytes], roles: Mapping[str, str],
+               received_at: str) -> dict[str, str]:
         """Why an entry counts for nothing, by its digest; empty for one that counts."""
         said, marks = self._said_once({entry.subject for entry in taken.values() if entry.type in ONCE}), {}
         for name, entry in taken.items():
             role = roles.get(entry.author, "")
+            if is_by_key(entry) and role != AUDITOR:
+                marks[name] = self.signing_phones.unproved(entry, role, parts, received_at)
+                continue
             marks[name] = powerless(entry, role) or comes_second(entry, role, said) or unsound(entry, parts)
             if not marks[name]:
                 said.add((entry.subject, entry.type))

@@ -7,6 +7,7 @@ from typing import Any
 from flask import Flask
 
 from checklist_app.records.accounts import Accounts
+from checklist_app.records.notices import NoticeBoard
 from checklist_app.records.seal import DEMONSTRATION
 from checklist_app.records.sessions import Sessions
 from checklist_app.records.store import Store
@@ -85,4 +86,5 @@ def keep(app: Flask, store: Store) -> None:
     app.extensions["store"] = store
     app.extensions["accounts"] = Accounts(store.database)
     app.extensions["sessions"] = Sessions(store.database)
+    app.extensions["notices"] = NoticeBoard(store)
     app.teardown_appcontext(lambda _: store.close())

@@ -10,6 +10,7 @@ from checklist_app.checklists.authority import capacities
 from checklist_app.checklists.world import World
 from checklist_app.records.account_tables import Account
 from checklist_app.records.accounts import Accounts
+from checklist_app.records.notices import NoticeBoard, Notices
 from checklist_app.records.sessions import Sessions
 from checklist_app.records.store import Store
 from checklist_app.records.world import DatabaseWorld
@@ -35,6 +36,11 @@ def accounts() -> Accounts:
 
 def sessions() -> Sessions:
     return cast(Sessions, current_app.extensions["sessions"])
+
+
+def notices() -> Notices:
+    """What the server tells everybody: alarms, and words on tasks."""
+    return cast(NoticeBoard, current_app.extensions["notices"]).notices(world())
 
 
 def world() -> World:

@@ -36,7 +36,10 @@ def news() -> Response:
         abort(409, f"{error}.")
     current.store().keys.heard(name, page.cursor["number"], current.now())
 
+    told = current.notices()
+
     return jsonify(
+        alarms=told.alarms, notes=told.notes,
         entries=[{"number": number, "body": body} for number, body in page.entries], powerless=page.powerless,
         parts=page.parts, cursor=page.cursor, more=page.more,
         sealed=outgoing.sealed_lately(current.store(), current.now()), people=outgoing.people(current.store()),

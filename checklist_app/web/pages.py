@@ -8,6 +8,7 @@ from checklist_app.checklists.answer import Request
 from checklist_app.checklists.frame import frame
 from checklist_app.checklists.render import render
 from checklist_app.records.moments import moment
+from checklist_app.records.notices import Notices
 from checklist_app.web import current
 from checklist_app.web.cookies import cookie
 from checklist_app.web.security import CHANGES, form_token
@@ -15,13 +16,17 @@ from checklist_app.web.site import site
 
 THEME = "theme"
 DEMONSTRATION = "DEMONSTRATION. All is invented."
+NOTHING = Notices((), {})
 
 
 def asked() -> Request:
     """What a page needs to know of the request when it reads no form."""
-    return Request(request.method, request.path, person=current.person(), device=current.device(),
+    person = current.person()
+    told = current.notices() if person is not None else NOTHING
+    return Request(request.method, request.path, person=person, device=current.device(),
                    at=moment(current.now()), form_token=form_token(), theme=cookie(THEME),
-                   mark=DEMONSTRATION if current_app.config["DEMO"] else "", https_way=https_way())
+                   mark=DEMONSTRATION if current_app.config["DEMO"] else "", https_way=https_way(),
+                   alarms=told.alarms, notes=told.notes)
 
 
 def https_way() -> str:

@@ -9,6 +9,7 @@ from werkzeug.datastructures import MultiDict
 
 from checklist_app.checklists import ink
 from checklist_app.checklists.canonical import digest, parse
+from checklist_app.checklists.signing import HOW_WORDS
 from checklist_app.checklists.words import day
 from checklist_app.operations.svg import svg
 from checklist_app.records import chain, figures, pictures
@@ -120,7 +121,8 @@ def drawings(record: Mapping[str, Any]) -> dict[str, str] | None:
 
 
 def signed(one: Mapping[str, Any], store: Store) -> dict[str, Any]:
-    return {**one, "drawn": ink.shown(store.parts.get(one["ink"])) if one["ink"] else None}
+    return {**one, "how_words": HOW_WORDS.get(one["how"], one["how"]), "unknowing": one.get("unknowing", []),
+            "drawn": ink.shown(store.parts.get(one["ink"])) if one["ink"] else None}
 
 
 def checked_at() -> str:

@@ -44,11 +44,13 @@ async function counting(pairs, device) {
 
 async function asked(method, address, pairs, fragment) {
   const url = new URL(address, location.origin);
-  const [person, device, theme, mark] = await Promise.all([who(), meta("device"), meta("theme"), meta("mark")]);
+  const named = ["device", "theme", "mark", "alarms", "notes"].map(meta);
+  const [person, device, theme, mark, alarms, notes] = await Promise.all([who(), ...named]);
   const made = method === "POST" ? await counting(pairs, device) : { counter: 1, at: moment(), salt: "" };
   return {
     method, path: url.pathname, query: Object.fromEntries(url.searchParams), form: texts(pairs), fragment, person,
-    device: device ?? "", today: today(), theme: theme ?? "", mark: mark ?? "", form_token: "", ...made,
+    device: device ?? "", today: today(), theme: theme ?? "", mark: mark ?? "", form_token: "",
+    alarms: alarms ?? [], notes: notes ?? {}, ...made,
     ...await signedHere(pairs, person),
   };
 }

@@ -5,6 +5,7 @@ import { moveIn } from "./move_in.js";
 import { remember } from "./phone_store.js";
 import { changed, sync } from "./sync.js";
 import { askToKeep, tellFull, watchRoom } from "./tell_full.js";
+import "./alarm.js";
 import "./bar.js";
 import "./offline.js";
 import "./photo_here.js";

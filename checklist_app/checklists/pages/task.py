@@ -28,7 +28,8 @@ def task(request: Request, world: World, task: str) -> Answer:
     return whole(
         request, "checklist/task.html", shown, task=task, heading=headline(now),
         summary=f"{now.procedure.words}, {day(now.day)}", verdict=verdict, verdict_mark=mark(verdict),
-        stages=_line(now, holds), disputed=disputed, void=void_words(holds), governing=governing(now),
+        stages=_line(now, holds), disputed=disputed, notes=request.notes.get(task, ()),
+        void=void_words(holds), governing=governing(now),
         next=go_on(now, holds),
     )
 

@@ -6,6 +6,7 @@ from typing import Any
 from reportlab.lib.units import mm
 from reportlab.platypus import Flowable
 
+from checklist_app.checklists.signing import HOW_WORDS
 from checklist_app.checklists.words import clock, sentence
 from checklist_app.records import figures
 from checklist_app.records.pdf.document import WIDTH, Document
@@ -49,7 +50,7 @@ def sign_offs(document: Document, record: Record, inks: Mapping[str, bytes]) -> 
 def told(document: Document, one: Mapping[str, Any]) -> list[Flowable]:
     """When, how, what it meant, and whether it stands."""
     own = " Signed as the rigger of this lift." if one["own_work"] else ""
-    how = {"pin": "by PIN", "phone-key": "by PIN on enrolled phone"}.get(one["how"], one["how"])
+    how = f"by {HOW_WORDS.get(one['how'], one['how'])}"
     said = [f"{clock(one['at'])}, {how}, on {one['device']}.{own} Verdict signed: {one['verdict']}.", one["meaning"]]
     said.append(STANDING[one["standing"]])
     for gap in one["intervals"]:
@@ -57,6 +58,8 @@ def told(document: Document, one: Mapping[str, Any]) -> list[Flowable]:
         said.append(f"Void from {clock(gap['from'])} {until}: {'; '.join(gap['why'])}.")
     if one["void"] and not one["intervals"]:
         said.append(f"Void: {'; '.join(one['void'])}.")
+    if one.get("unknowing"):
+        said.append(f"Signed without knowing: {'; '.join(one['unknowing'])}. The server held this when it came.")
     said += [f"Judged otherwise now: {words}." for words in one["otherwise"]]
 
     return [document.paragraph(words) for words in said]

@@ -8,6 +8,7 @@ from reportlab.platypus import Flowable, Table
 
 from checklist_app.checklists import words
 from checklist_app.checklists.ink import HIGH, WIDE, read
+from checklist_app.checklists.signing import HOW_WORDS
 from checklist_app.records.pdf.canvas import INK, Sheet
 from checklist_app.records.pdf.document import Document
 from checklist_app.records.pdf.marks import PAPER
@@ -36,7 +37,8 @@ def plate(document: Document, record: Mapping[str, Any], inks: Mapping[str, byte
 def signature(document: Document, one: Mapping[str, Any], ink: bytes, width: float) -> list[Flowable]:
     return [document.paragraph(one["act"], "note"), document.paragraph(f"{one['name']}, {one['capacity']}", "bold"),
             document.paragraph(one["meaning"], "small"), *hand(document, one["name"], ink, width),
-            document.paragraph(words.clock(one["at"]), "note")]
+            document.paragraph(f"{words.clock(one['at'])}, {HOW_WORDS.get(one['how'], one['how'])}", "note"),
+            *([document.paragraph("Signed without knowing: see Sign-offs.", "bold")] if one.get("unknowing") else [])]
 
 
 def hand(document: Document, name: str, ink: bytes, width: float) -> list[Flowable]:
