@@ -28,6 +28,7 @@ PAGE = """<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Prom
 <script src="/static/vendor/htmx/htmx.min.js" defer></script>
 <script src="/static/js/entry.js" type="module"></script>
 <script src="/static/js/photo.js" type="module"></script>
+<script src="/static/js/either.js" type="module"></script>
 <script src="/static/js/focus.js" type="module"></script>
 <script src="/static/js/phone.js" type="module"></script></head><body hx-boost="true">
 <header class="bar"><p id="sync" data-sync="confirmed"><span>all confirmed</span></p></header>

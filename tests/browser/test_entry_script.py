@@ -45,6 +45,18 @@ def test_each_change_is_one_entry_that_replaces_what_was_seen(kept: Kept, page: 
     assert kept.entries[-1].value == values.withdrawn() and not kept.folded.values and not kept.folded.disputed
 
 
+def test_of_a_tick_and_its_way_out_the_last_one_holds(kept: Kept, page: Page) -> None:
+    tick, unseen = page.locator('[name="felt"]'), page.locator('[name="felt.cannot_see"]')
+    tick.check(force=True)
+    expect(page.locator("#live")).to_have_text("kept 1")
+    unseen.check(force=True)
+    expect(page.locator("#live")).to_have_text("kept 2")
+    assert not tick.is_checked() and kept.folded.values[FELT] == values.tick("cannot_see")
+    tick.check(force=True)
+    expect(page.locator("#live")).to_have_text("kept 3")
+    assert not unseen.is_checked() and kept.folded.values[FELT] == values.tick("yes")
+
+
 def test_what_is_answered_while_an_answer_is_under_way_is_not_lost(kept: Kept, page: Page) -> None:
     kept.slow_s = 0.6
     page.locator('[name="felt"]').check(force=True)
