@@ -58,8 +58,8 @@ def hook_wll_t(wll_t: float, included_angle_deg: float) -> float:
     """
     if not 0.0 <= included_angle_deg <= HOOK_INCLUDED_UP_TO_DEG:
         raise OutOfRangeError(
-            "angle between two legs straight in a hook", included_angle_deg, "0 to 90°; more in a bow shackle",
-            "HOOK_TWO_LEGS",
+            "angle between two legs straight in a hook", included_angle_deg,
+            "0 to 90° (from memory); more in a bow shackle", "HOOK_TWO_LEGS",
         )
 
     return wll_t

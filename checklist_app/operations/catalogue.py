@@ -1,7 +1,7 @@
 """Every operation there is, by name."""
 
 from checklist_app.operations import straight_lift
-from checklist_app.operations.operation import Operation
+from checklist_app.operations.operation import CAUTIONS, Operation
 
 # The names stand here a second time on purpose: a check function that got lost is missed when this is imported.
 STRAIGHT_LIFT_CHECKS = (
@@ -10,12 +10,19 @@ STRAIGHT_LIFT_CHECKS = (
     "tilt_along", "tilt_across", "headroom", "room", "mass_agrees", "hoist_usable", "load_cell_usable",
     "hook_fitting_usable", "sling_usable", "top_fitting_usable", "bottom_fitting_usable", "eye_usable",
 )
+STRAIGHT_LIFT_CAUTIONS = (
+    *CAUTIONS,
+    "Each eye and pick point is taken to have its axis upright in the load: one screwed into a side is pulled at"
+    " another angle, and these checks do not cover it.",
+    "The load is known at its eyes and its centre of gravity: what reaches out beyond the eyes comes lower, and higher,"
+    " when it tilts.",
+)
 OPERATIONS = {
     operation.name: operation
     for operation in (
         Operation(
             straight_lift.NAME, straight_lift.WORDS, straight_lift.TABLE, straight_lift.EXAMPLE, STRAIGHT_LIFT_CHECKS,
-            picture="picture", class_quantity="lift_class",
+            picture="picture", class_quantity="lift_class", cautions=STRAIGHT_LIFT_CAUTIONS,
         ),
     )
 }

@@ -36,12 +36,17 @@ def load_cell_strength(gross_load_t: float, load_cell: LoadCell) -> Strength:
     return Strength(gross_load_t, load_cell.wll_t)
 
 
-@check("fitting that gathers both legs", unit="t", source="PLATE", rule_set="rated load; EN 13889, two legs in a bow")
+@check(
+    "fitting that gathers both legs", unit="t", source="PLATE",
+    rule_set="rated load; EN 13889, 120° between two legs in a bow; from memory, stricter only, 90° in a hook",
+)
 def hook_fitting_strength(
     gross_load_t: float, included_angle_deg: float, hook_fitting: Shackle | Hook | None
 ) -> Strength:
     """Both legs on one fitting; without one they share the bowl of the hoist's hook."""
     if isinstance(hook_fitting, Shackle):
+        if hook_fitting.facts.get("form") == "dee":
+            raise CannotAssess("two legs gather in a bow shackle; a dee is for one, in line")
         return Strength(gross_load_t, shackles.bow_wll_t(hook_fitting.wll_t, included_angle_deg))
     if isinstance(hook_fitting, Hook):
         return Strength(gross_load_t, shackles.hook_wll_t(hook_fitting.wll_t, included_angle_deg))

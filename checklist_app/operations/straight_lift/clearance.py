@@ -67,13 +67,11 @@ def eyes_as_measured() -> float:
 
 @when("eyes_stand_up_m", eyes_given=EyesGiven.PICK_POINTS)
 def eyes_on_pick_points(eye: tuple[Eye | None, ...]) -> float:
-    """A pick point is what the eye stands on: the hook comes higher by the eye; stability takes no credit for it."""
-    highest_m = 0.0
-    for each in eye:
-        if each is not None and each.reach_m > highest_m:
-            highest_m = each.reach_m
+    """A pick point is what the eye stands on: the hook comes higher by the lower eye, stability takes no credit for it.
 
-    return highest_m
+    What one eye stands higher than the other already counts in where the eyes are.
+    """
+    return min(0.0 if each is None else each.reach_m for each in eye)
 
 
 def hook_height_m(

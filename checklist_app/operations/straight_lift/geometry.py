@@ -3,7 +3,7 @@
 from checklist_app.mechanics import attitude, stability, suspension
 from checklist_app.mechanics.exact import sqrt
 from checklist_app.mechanics.vectors import Vec
-from checklist_app.operations.gear import Hook, PickPoint, Shackle, Sling
+from checklist_app.operations.gear import Eye, Hook, PickPoint, Shackle, Sling
 from checklist_app.operations.graph import CannotAssess, Known, Range, across, at_nominal, dont_know, each, when
 from checklist_app.operations.settings import LEG_AGREES_WITHIN
 from checklist_app.operations.straight_lift.entries import EyesGiven
@@ -32,9 +32,18 @@ def eye_at_by_coordinates(
 
 @when("eye_at", eyes_given=EyesGiven.PICK_POINTS)
 @across("leg")
-def eye_at_pick_points(carrier: tuple[PickPoint, ...]) -> tuple[Vec, ...]:
-    """Each eye where the load's register says its pick point is."""
-    return tuple(Vec(point.x_m, point.y_m, point.z_m) for point in carrier)
+def eye_at_pick_points(carrier: tuple[PickPoint, ...], eye: tuple[Eye | None, ...]) -> tuple[Vec, ...]:
+    """Each eye where the load's register says its pick point is; one that stands higher than the other counts so."""
+    lowest_m = min(_stand_m(each) for each in eye)
+
+    return tuple(
+        Vec(point.x_m, point.y_m, point.z_m + (_stand_m(each) - lowest_m))
+        for point, each in zip(carrier, eye, strict=True)
+    )
+
+
+def _stand_m(eye: Eye | None) -> float:
+    return 0.0 if eye is None else eye.reach_m
 
 
 @dont_know("cg_x_m")
@@ -47,7 +56,8 @@ def cg_x_unknown(eye_at: tuple[Vec, ...]) -> Range:
     left, right = eye_at
     if not abs(right.y - left.y) <= ALONG_THE_LOAD * abs(right.x - left.x):
         raise CannotAssess(
-            "the centre of gravity lengthwise is not known, and the eyes do not stand one behind the other along the load"
+            "the centre of gravity lengthwise is not known, and the eyes do not stand one behind the other along the"
+            " load"
         )
 
     return Range(min(left.x, right.x), (left.x + right.x) / 2.0, max(left.x, right.x))
