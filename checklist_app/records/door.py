@@ -108,9 +108,10 @@ def powerless(entry: Entry, role: str) -> str:
 
 
 def brought_as(role: str) -> str:
-    """With whose power an entry counts that somebody else vouches for: what anybody may say, whoever is named.
+    """With whose power an entry counts whose author is not signed in where it comes from: what anybody may say.
 
-    Otherwise a supervisor could bring in what he wrote himself in an administrator's name.
+    Otherwise a supervisor could bring in what he wrote himself in an administrator's name, and whoever holds the phone
+    on which a supervisor has a key could say anything for him. A sign-off by that key is judged by itself.
     """
     return role if role == "auditor" else "rigger"
 

@@ -7,15 +7,19 @@ come to when they are worked out here.
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
-from datetime import datetime, timedelta
+from datetime import date, datetime, timedelta
 from typing import Any
 
 from checklist_app.checklists.again import evaluated_statement
 from checklist_app.checklists.authority import belongs, valid_on
 from checklist_app.checklists.canonical import NotCanonical, digest, parse
 from checklist_app.checklists.entry import Entry
-from checklist_app.checklists.procedure import procedures
-from checklist_app.checklists.running import NotBegun
+from checklist_app.checklists.frozen import SignedWorld
+from checklist_app.checklists.holds import hold_state
+from checklist_app.checklists.procedure import Hold, procedures
+from checklist_app.checklists.refusals import refusals
+from checklist_app.checklists.running import NotBegun, running
+from checklist_app.checklists.signers import unsettled
 from checklist_app.checklists.signing import PHONE_KEY
 from checklist_app.checklists.statement import FORM
 from checklist_app.checklists.verdicts import MAY_BE_SIGNED, verdicts, within
@@ -26,6 +30,8 @@ from checklist_app.records.signature import fits
 
 CLOCK_SLACK = timedelta(minutes=10)
 """So far a phone's clock may go wrong before its time is not believed."""
+ZONES = timedelta(days=1)
+"""The day of a workshop and the day of a device's time, which is UTC, differ by one at most."""
 UNREADABLE = "its statement cannot be read"
 STRANGE_KEY = "its key was never registered for this person on this phone"
 WRONG_SIGNATURE = "its signature does not fit the statement"
@@ -124,6 +130,7 @@ def _evaluation(signed: Mapping[str, Any]) -> Iterator[str]:
     if hold is None:
         yield OTHER_WORDS
         return
+    yield from _refused(signed, hold)
     report = evaluated_statement(signed).report
     for name, verdict in within(verdicts(report), hold.checks).items():
         if verdict not in MAY_BE_SIGNED:
@@ -131,6 +138,21 @@ def _evaluation(signed: Mapping[str, Any]) -> Iterator[str]:
     order = [each.value for each in LiftClass]
     if report["class"] not in order or order.index(report["class"]) > order.index(signed["lift_class"]):
         yield f"worked out here, the class is {report['class'] or 'not settled'}"
+
+
+def _refused(signed: Mapping[str, Any], hold: Hold) -> Iterator[str]:
+    """What the page would have refused: a question without which nobody signs, gear, a day. The phone said so itself,
+    and somebody may have made it say otherwise."""
+    task = signed["about"][1]
+    world = SignedWorld(task, signed["inputs"], signed["gear"], signed["day"])
+    now = running(world, task)
+    state = hold_state(world, now, hold)
+    for refusal in refusals(world, now, state, ()):
+        yield f"worked out here, it could not be signed: {refusal.words}"
+    if signed["own_work"] and (unseen := unsettled(now, state)):
+        yield f"another person signs: {unseen[0]}"
+    if abs(date.fromisoformat(signed["day"]) - date.fromisoformat(signed["at"][:10])) > ZONES:
+        yield "it was signed for another day than the one on which it was signed"
 
 
 def alone_too_long(made_at: str, contact: str, received_at: str) -> bool:

@@ -74,10 +74,11 @@ class Store:
             TooMany: If the batch is larger than one is taken.
         """
         brought = look_at(batch)
-        here = self.devices.signed_in(device) | dict.fromkeys(self.keys.good(device), True)
-        absent = self._roles({item.entry.author for item in brought if item.entry is not None}) if vouched else {}
-        absent = {person: role for person, role in absent.items() if not here.get(person, False)}
-        here |= dict.fromkeys(absent, True)
+        here, named = self.devices.signed_in(device), set(self.keys.good(device))
+        if vouched:
+            named |= {item.entry.author for item in brought if item.entry is not None}
+        absent = {person: role for person, role in self._roles(named).items() if not here.get(person, False)}
+        here |= dict.fromkeys((*self.keys.good(device), *absent), True)
         refuse_strangers(brought, here, self._numbers(item.digest for item in brought))
         wait_for_statements(brought, self.parts)
         taken = {item.digest: item.entry for item in brought if item.entry is not None and item.state == "confirmed"}

@@ -247,3 +247,26 @@ def test_two_signatures_of_the_same_statement_are_two_entries_and_one_signer(pho
     phone.bring(entry, parts)
     phone.bring(second, parts, at=CAME)
     assert set(standing(phone)) == {"Agata Rusk"}
+
+
+@pytest.mark.parametrize(("path", "value", "words"), [
+    ("zone_closed", values.tick("no"), "The zone is closed"),
+    ("pins_in", values.withdrawn(), "Each pin is home and secured: not answered"),
+    ("signaller", values.dont_know(), "Who signals cannot be read"),
+    ("leg/1-left/sling_felt", values.tick("no"), "left sling: not looked at and felt"),
+    ("day", values.date("2026-12-20"), "another day"),
+])
+def test_what_the_page_would_have_refused_is_not_signed_by_a_phone_that_was_made_to(
+        lift: Lift, phone: SigningPhone, path: str, value: values.Value, words: str) -> None:
+    lift.say(path, value)
+    refused(phone, words, *phone.signed())
+
+
+def test_a_key_in_a_phone_gives_its_holder_no_voice_but_its_signature(phone: SigningPhone) -> None:
+    """Whoever is handed the phone could otherwise go on after a stop in the supervisor's name."""
+    phone.lift.say("stop", {"type": "stop"})
+    part, data = values.words_part("all clear", "salt")
+    said = make(("task", phone.lift.id), ("stop",), {"type": "go_on", "part": part}, (), phone.person, phone.device,
+                900, phone.lift.at)
+    phone.bring(said, {part: data})
+    assert phone.doubt(said) == ("go_on is for a supervisor".replace("_", " "), False)
