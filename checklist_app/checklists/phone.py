@@ -5,10 +5,11 @@ from collections.abc import Iterable, Mapping
 from dataclasses import replace
 from typing import Any
 
-from checklist_app.checklists.answer import Answer, Person, Request, Verified, answer, travels
+from checklist_app.checklists.answer import Answer, Person, Photo, Request, Verified, answer, travels
 from checklist_app.checklists.authority import capacities
 from checklist_app.checklists.canonical import canonical
 from checklist_app.checklists.entry import Entry, Path, trusted
+from checklist_app.checklists.parity import claim
 from checklist_app.checklists.plain import needs_server
 from checklist_app.checklists.register import REGISTERS, Item, item_of
 from checklist_app.checklists.running import running
@@ -154,6 +155,14 @@ class Phone:
         task = running(self.world.on(asked.get("today") or self.world.today), asked["task"])
         return canonical(evaluation(report(task.operation, task.evaluation))).decode()
 
+    def parity(self, text: str) -> str:
+        """What the server needs to work out a task as this phone does; empty for a task that is not here."""
+        asked = json.loads(text)
+        world = self.world.on(asked.get("today") or self.world.today)
+        if world.sealed(asked["task"]) is not None or not world.entries(("task", asked["task"])):
+            return ""
+        return canonical(claim(world, asked["task"])).decode()
+
 
 def page_here(request: Request, world: World) -> Answer:
     """The page, or the words that it is the server's: registers, records and people do not travel."""
@@ -165,8 +174,10 @@ def request_of(asked: Mapping[str, Any]) -> Request:
     plain = {name: asked[name] for name in PLAIN if name in asked}
     form = {name: tuple(texts) for name, texts in asked.get("form", {}).items()}
     notes = {task: tuple(words) for task, words in (asked.get("notes") or {}).items()}
-    told = Request(**plain, form=form, person=_person(asked.get("person")), alarms=tuple(asked.get("alarms") or ()),
-                   notes=notes, evaluated_by=asked.get("evaluated_by", PHONE))
+    files = {name: tuple(Photo(one["mime"], bytes.fromhex(one["data"])) for one in photos)
+             for name, photos in (asked.get("files") or {}).items()}
+    told = Request(**plain, form=form, files=files, person=_person(asked.get("person")),
+                   alarms=tuple(asked.get("alarms") or ()), notes=notes, evaluated_by=asked.get("evaluated_by", PHONE))
     signer = asked.get("verified")
     if not signer:
         return told

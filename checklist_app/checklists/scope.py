@@ -39,6 +39,13 @@ def inputs(procedure: Procedure, folded: Folded, hold: Hold) -> list[dict[str, A
     return sorted(rows, key=lambda row: row["path"])
 
 
+def everything(folded: Folded) -> list[dict[str, Any]]:
+    """All answers and rows that stand, whatever covers them."""
+    rows = [{"path": list(path), "value": dict(entry.value), "entry": entry.digest}
+            for path, entry in _standing(folded)]
+    return sorted(rows, key=lambda row: row["path"])
+
+
 def disputed(procedure: Procedure, folded: Folded, hold: Hold) -> tuple[Path, ...]:
     """Prompts and rows in scope at which two answers stand."""
     return tuple(path for path in folded.disputed if binds(procedure, hold, path))

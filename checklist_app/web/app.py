@@ -23,6 +23,7 @@ from checklist_app.web import (
     item_actions,
     lesser,
     news,
+    parity,
     people,
     phones,
     registers,
@@ -72,7 +73,7 @@ def create_app(folder: str | Path, **overrides: Any) -> Flask:
     app.after_request(static.with_edition)
     faults.explain(app)
     for module in (static, engine, start, sign_in, people, phones, enrol, registers, item_actions, entries, news,
-                   bringing, shell, sealing_pages, record_pages, https_pages, trust, waiting, travelling):
+                   parity, bringing, shell, sealing_pages, record_pages, https_pages, trust, waiting, travelling):
         app.register_blueprint(module.blueprint)
     access.refuse_undeclared(app)
     with app.app_context():

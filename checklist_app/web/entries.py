@@ -1,6 +1,8 @@
 """The one way in for what devices made themselves: entries, and the parts that they name."""
 
 import json
+from collections.abc import Iterator, Mapping
+from contextlib import suppress
 from typing import Any
 
 from flask import Blueprint, Response, abort, jsonify, make_response, request
@@ -8,7 +10,10 @@ from flask import Blueprint, Response, abort, jsonify, make_response, request
 from checklist_app.checklists.entry import Entry, trusted
 from checklist_app.records.door import CONFIRMED, TooMany
 from checklist_app.records.moments import moment
+from checklist_app.records.parity import NoClaim, compare_statement
 from checklist_app.records.parts import LARGEST_BYTES, NotThatPart
+from checklist_app.records.proof import statement_in
+from checklist_app.records.signing_phones import is_by_key
 from checklist_app.records.store import SetBack
 from checklist_app.web import current
 from checklist_app.web.access import DEVICE, by_device, signed_in
@@ -43,7 +48,11 @@ def put_entries() -> Response:
     except TooMany as error:
         abort(413, f"{error}: send half of it.")
     current.changed()
-    seal_what_closed(confirmed(batch["entries"], answers))
+    kept = confirmed(batch["entries"], answers)
+    for signed in signed_away(kept):
+        with suppress(NoClaim):  # what cannot be evaluated was marked when it came
+            compare_statement(current.store(), signed, name, current.now())
+    seal_what_closed(kept)
 
     return jsonify(entries=answers, cursor=current.store().cursor())
 
@@ -76,6 +85,14 @@ def photo(digest: str) -> Response:
     response.headers["Cache-Control"] = "private, max-age=3600"
 
     return response
+
+
+def signed_away(entries: list[Entry]) -> Iterator[Mapping[str, Any]]:
+    """Statements that were signed on a phone: their evaluations are the phone's own."""
+    for entry in entries:
+        found = statement_in(current.store().parts.get(entry.value["statement"])) if is_by_key(entry) else None
+        if found is not None:
+            yield found
 
 
 def confirmed(items: list[Any], answers: list[dict[str, Any]]) -> list[Entry]:

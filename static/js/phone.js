@@ -8,6 +8,7 @@ import { askToKeep, tellFull, watchRoom } from "./tell_full.js";
 import "./alarm.js";
 import "./bar.js";
 import "./offline.js";
+import "./parity.js";
 import "./photo_here.js";
 import "./service.js";
 import "./token.js";

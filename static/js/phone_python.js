@@ -39,6 +39,7 @@ const DOES = {
   load: (booted, message) => taught(booted, "load", message),
   learn: (booted, message) => taught(booted, "learn", message),
   answer: answered,
+  parity: ({ phone }, { task, today }) => ({ claim: phone.parity(JSON.stringify({ task, today })) }),
   evaluate: ({ phone }, { task, today }) => ({ evaluation: phone.evaluate(JSON.stringify({ task, today })) }),
 };
 

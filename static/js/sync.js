@@ -65,6 +65,7 @@ async function attempt() {
     contact.signIn = false;
     contact.words = "";
     pause = FIRST_PAUSE_MS;
+    document.dispatchEvent(new CustomEvent("phone:synced"));
     later(again ? SOON_MS : LOOK_AGAIN_MS);
   } catch (fault) {
     contact.signIn = fault instanceof SignIn;
