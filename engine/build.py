@@ -27,7 +27,7 @@ def main(what: list[str]) -> None:
     with tempfile.TemporaryDirectory() as scratch:
         if what != ["floors"]:
             build_engine(Path(scratch) / "engine")
-        build_floors(Path(scratch) / "floors")
+        build_floors(Path(scratch) / "floors", FLOORS)
 
 
 def build_engine(work: Path) -> None:
@@ -56,7 +56,7 @@ def note(kept: dict[str, Any]) -> None:
     (VENDORED / "not-kept.txt").write_text("".join(wanted))
 
 
-def build_floors(work: Path) -> None:
+def build_floors(work: Path, out: Path) -> None:
     """Our floors as bytecode of the engine that lies there, named by the digest of their sources and of the engine."""
     lay_floors(work / "sources")
     modules = sorted(name for name in floor_files() if name.endswith(".py"))
@@ -65,8 +65,8 @@ def build_floors(work: Path) -> None:
     made = work / "made"
     made.mkdir()
     written(made / built_name(), files)
-    shutil.rmtree(FLOORS, ignore_errors=True)
-    node.pressed(made, FLOORS)
+    shutil.rmtree(out, ignore_errors=True)
+    node.pressed(made, out)
 
 
 def lay_floors(folder: Path) -> None:

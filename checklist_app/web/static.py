@@ -8,6 +8,7 @@ from functools import cache, lru_cache
 from pathlib import Path
 
 from flask import Blueprint, Response, make_response, request, send_from_directory
+from werkzeug.security import safe_join
 
 from checklist_app.shipped import shipped
 from checklist_app.web.access import everybody
@@ -16,7 +17,7 @@ from checklist_app.web.floors import FLOORS, VENDORED
 
 ASK_AGAIN = "no-cache"
 BY_THEIR_OWN_DIGEST = (VENDORED, FLOORS)
-TEXTS = {".css", ".js", ".svg"}
+TEXTS = {".css": "text/css", ".js": "text/javascript", ".svg": "image/svg+xml"}
 ADDRESS = re.compile(rf'="({re.escape(PLAIN_ENGINE)}|{re.escape(PLAIN_FLOORS)}|/static/)'.encode())
 
 blueprint = Blueprint("static_files", __name__)
@@ -67,17 +68,18 @@ def static_file(name: str) -> Response:
 
 def file_or_its_small_form(name: str) -> Response:
     """Texts go over the air pressed, where the browser takes that."""
-    response = make_response(send_from_directory(shipped("static"), name))
-    path = shipped("static") / name
-    if path.suffix not in TEXTS or response.status_code != 200:
-        return response
+    path = Path(safe_join(str(shipped("static")), name) or "")
+    if path.suffix not in TEXTS or not path.is_file():
+        return make_response(send_from_directory(shipped("static"), name))
+    pressed = accepts("gzip")
+    response = make_response(small(path, path.stat().st_mtime_ns) if pressed else path.read_bytes())
+    response.mimetype = TEXTS[path.suffix]
     response.headers["Vary"] = "Accept-Encoding"
-    if accepts("gzip") and "Range" not in request.headers:
-        response.direct_passthrough = False
-        response.set_data(small(path, path.stat().st_mtime_ns))
+    if pressed:
         response.headers["Content-Encoding"] = "gzip"
+    response.add_etag()
 
-    return response
+    return response.make_conditional(request)
 
 
 @lru_cache(maxsize=256)

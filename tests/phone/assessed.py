@@ -1,0 +1,35 @@
+"""One input assessed, as bytes that can be compared: the same lines run on the server's Python and on the phone's."""
+
+import json
+from importlib import import_module
+
+from checklist_app.checklists.canonical import canonical
+from checklist_app.checklists.statement import evaluation
+from checklist_app.operations.catalogue import OPERATIONS
+from checklist_app.operations.evaluate import assess
+from checklist_app.operations.inline import InputFault, from_json
+from checklist_app.operations.report import report
+
+
+def assessed(text: str) -> str:
+    """Canonical JSON of the report, every figure as text; or why the input cannot be used."""
+    given = json.loads(text)
+    operation = OPERATIONS[given["operation"]]
+    try:
+        task = from_json(operation.table, given)
+    except InputFault as fault:
+        return f"cannot be used: {fault}"
+
+    found = report(operation, assess(operation.table, task, given["spread"]))
+    return canonical(evaluation(found)).decode()
+
+
+def absent(text: str) -> str:
+    """Those of the listed modules that cannot be imported here."""
+    missing = []
+    for name in json.loads(text):
+        try:
+            import_module(name)
+        except ImportError:
+            missing.append(name)
+    return json.dumps(missing)
