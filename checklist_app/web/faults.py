@@ -1,5 +1,6 @@
 """What a refused or failed request reads like: what is wrong, what to do, and the way on."""
 
+import errno
 import logging
 
 from flask import Flask, Response, jsonify, make_response, request
@@ -24,8 +25,13 @@ WORDS = {
     429: ("Wait a moment", "Too many tries in a short time.", "Wait, then try again."),
     500: ("The app has failed here", "This is a fault of the app, not yours. It was written down.",
           "Nothing was changed unless a page said so. Open the page again and look."),
+    503: ("Wait a moment", "The server is busy with something else.", "Nothing was kept. Try again in a minute."),
+    507: ("The disk is full", "The server's disk is full, so nothing more can be kept.",
+          "Tell whoever runs the server. What was confirmed before is safe."),
 }
 OTHER = 400
+FULL, LOCKED = "database or disk is full", "database is locked"
+"""What the database says; it has no other name for it."""
 log = logging.getLogger(__name__)
 
 
@@ -55,7 +61,14 @@ def too_deep(error: RecursionError) -> Response:
 
 def failed(error: Exception) -> Response:
     log.error("fault at %s %s", request.method, request.path, exc_info=error)
-    return told(500, "")
+    return told(status_of(error), "")
+
+
+def status_of(error: Exception) -> int:
+    """Somebody can do something about a full disk; all else is ours to put right."""
+    if FULL in str(error) or (isinstance(error, OSError) and error.errno == errno.ENOSPC):
+        return 507
+    return 503 if LOCKED in str(error) else 500
 
 
 def told(status: int, own: str) -> Response:

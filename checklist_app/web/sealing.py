@@ -28,7 +28,11 @@ def seal_what_was_left() -> None:
 
 
 def sealed(task: str) -> str | None:
-    """The record of a closed task. A closing that does not count seals nothing, and some things must come first."""
+    """The record of a closed task. A closing that does not count seals nothing, and some things must come first.
+
+    Whatever goes wrong (a full disk, a fault of ours), the closing is kept and was not yet answered: a phone that is
+    told of a failure would bring it for ever, and a server that falls over one record would not start.
+    """
     store = current.store()
     if not any(entry.type == CLOSING for entry in current.world().entries(("task", task))):
         return None
@@ -36,6 +40,9 @@ def sealed(task: str) -> str | None:
         digest = seal(store, task, moment(current.now()))
     except NotYet as reason:
         log.warning("%s is closed and not sealed yet: %s", task, reason)
+        return None
+    except Exception:
+        log.exception("%s is closed and could not be sealed; it is tried again at the next start", task)
         return None
     current.changed()
 
