@@ -4,10 +4,11 @@ from dataclasses import replace
 import pytest
 
 from checklist_app.checklists import values
-from checklist_app.checklists.answer import answer
+from checklist_app.checklists.answer import Verified, answer
 from checklist_app.checklists.authority import belongs, statement_of
 from checklist_app.checklists.entry import make
-from checklist_app.checklists.holds import HoldState, hold_states
+from checklist_app.checklists.holds import HoldState, SignOff, hold_states
+from checklist_app.checklists.holds import _missing as missing_of
 from checklist_app.checklists.ink import shown
 from checklist_app.checklists.refusals import refusals
 from checklist_app.checklists.running import running
@@ -178,6 +179,27 @@ def test_a_capacity_that_has_run_out_signs_nothing() -> None:
     yard = Yard().ready()
     assert who(yard, RUN_OUT) == "Benno Clay was supervisor until 24 November 2026. The register must be renewed first."
     assert sign(yard, "release", RUN_OUT).status == 422 and not states(yard)[0].sign_offs
+
+
+def test_an_auditor_who_holds_a_capacity_signs_nothing() -> None:
+    """The register of people may still say that he was a supervisor before."""
+    yard = Yard().ready()
+    now = running(yard.world, TASK)
+    auditor = replace(person(SUPERVISOR), role="auditor")
+    with pytest.raises(MayNot, match="reads records and signs nothing"):
+        may_sign(now, states(yard)[0], auditor, yard.today)
+    given = answer(replace(request(yard, RELEASE, RIGGER, act="sign", signer=SUPERVISOR, typed="x",
+                                   shown=states(yard)[0].seen.fingerprint), verified=Verified(auditor, "pin")),
+                   yard.world)
+    assert given.status == 422 and not given.keep
+
+
+def test_the_strictest_class_that_was_signed_says_who_is_missing() -> None:
+    """A later version of the app may see the class otherwise; who signed for less does not make it less."""
+    entry = make(("task", TASK), ("holds", "release", "supervisor"), values.withdrawn(), (), SUPERVISOR, "d-1", 1,
+                 f"{DAY}T08:00:00Z")
+    signed = [SignOff(entry, {"lift_class": name, "capacity": "supervisor"}, ()) for name in ("complex", "routine")]
+    assert [each.capacities for each in missing_of(signed, LiftClass.ROUTINE)] == [("planner",)]
 
 
 def test_the_supervisor_signs_on_the_riggers_phone_and_the_entry_is_his() -> None:
