@@ -108,19 +108,25 @@ class Route:
     pattern: re.Pattern[str]
     page: Page
     public: bool
+    anybody: bool = False
 
 
 _ROUTES: dict[str, Route] = {}
 
 
-def page(address: str, public: bool = False) -> Callable[[Page], Page]:
-    """Register a page under an address like "/tasks/<task>/numbers". A public page asks for no sign-in."""
+def page(address: str, public: bool = False, anybody: bool = False) -> Callable[[Page], Page]:
+    """Register a page under an address like "/tasks/<task>/numbers".
+
+    Args:
+        public: Asks for no sign-in.
+        anybody: Takes something from everybody who is signed in, also from who only reads.
+    """
     pattern = re.compile(re.sub(r"<(\w+)>", r"(?P<\1>[^/]+)", address))
 
     def register(function: Page) -> Page:
         if address in _ROUTES:
             raise ValueError(f"two pages answer {address}")
-        _ROUTES[address] = Route(pattern, function, public)
+        _ROUTES[address] = Route(pattern, function, public, anybody)
         return function
     return register
 
@@ -153,7 +159,7 @@ def answer(request: Request, world: World) -> Answer:
     route, ids = found
     if not route.public and request.person is None:
         return plain.sign_in(request)
-    if request.method == "POST" and not route.public and not may_write(request.person):
+    if request.method == "POST" and not (route.public or route.anybody or may_write(request.person)):
         return plain.not_allowed(request)
     if (task := ids.get("task")) is not None:
         if (record := world.sealed(task)) is not None:
@@ -164,6 +170,12 @@ def answer(request: Request, world: World) -> Answer:
         return route.page(request, world, **ids)
     except NotBegun:
         return plain.missing(request, "The beginning of this task is not here, or a later version of the app made it.")
+
+
+def is_anybodys(path: str) -> bool:
+    """Whether everybody who is signed in may send something to this path: a stop."""
+    found = _find(path)
+    return found is not None and found[0].anybody
 
 
 def may_write(person: Person | None) -> bool:

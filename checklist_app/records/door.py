@@ -86,10 +86,10 @@ def powerless(entry: Entry, role: str) -> str:
 
     A signature needs its signer's PIN, which comes with the signing page only. Registers are kept by supervisors and
     administrators, people by administrators alone; anybody may bring in gear or a load, take gear out of use and say
-    that it is lost.
+    that it is lost. An auditor changes nothing, and stops a lift as everybody does.
     """
     if role == "auditor":
-        return "an auditor changes nothing"
+        return "" if entry.type == "stop" else "an auditor changes nothing"
     if entry.type == "signature":
         return "signed without the PIN"
     if entry.about[0] != TASK and entry.path != SAID_AT.get(entry.type):

@@ -6,7 +6,7 @@ from dataclasses import replace
 from flask import Blueprint, Response, abort, make_response, request
 from werkzeug.wrappers import Response as AnyResponse
 
-from checklist_app.checklists.answer import Answer, Request, Verified, addresses, answer, is_public
+from checklist_app.checklists.answer import Answer, Request, Verified, addresses, answer, is_anybodys, is_public
 from checklist_app.checklists.entry import Entry
 from checklist_app.records.account_tables import ROLES
 from checklist_app.records.accounts import TooSoon, WrongPin
@@ -36,9 +36,14 @@ def task_page(**ids: str) -> AnyResponse:
     return travelled()
 
 
+@allowed(*ROLES)
+def anybodys_page(**ids: str) -> AnyResponse:
+    return travelled()
+
+
 for _address in addresses():
-    blueprint.add_url_rule(_address, _address, public_page if is_public(_address) else task_page,
-                           methods=["GET", "POST"])
+    _view = public_page if is_public(_address) else anybodys_page if is_anybodys(_address) else task_page
+    blueprint.add_url_rule(_address, _address, _view, methods=["GET", "POST"])
 
 
 def travelled() -> AnyResponse:

@@ -108,6 +108,18 @@ def test_an_auditor_reads_and_does_not_write(rigged: tuple[Shop, str]) -> None:
     assert "Start a task" not in shop.get("/today", person=AUDITOR).html
 
 
+def test_an_auditor_stops_a_lift_as_everybody_does_and_says_no_more(fresh: tuple[Shop, str]) -> None:
+    shop, task = fresh
+    given = shop.post(f"/tasks/{task}/stop", {"stop": "yes"}, person=AUDITOR)
+    stopped = shop.get(f"/tasks/{task}/stop", person=AUDITOR).html
+
+    assert [entry.type for entry in given.keep] == ["stop"] and given.location == f"/tasks/{task}/stop"
+    assert "Stopped" in stopped and AUDITOR.id in stopped and 'id="why"' not in stopped
+    assert faults(stopped) == []
+    refused = shop.post(f"/tasks/{task}/stop", {"act": "why", "stop_why": "gear looks wrong"}, person=AUDITOR)
+    assert (refused.status, refused.keep) == (403, ())
+
+
 def test_a_stranger_assesses_and_sees_no_task(rigged: tuple[Shop, str]) -> None:
     shop, task = rigged
 

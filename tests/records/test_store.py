@@ -138,7 +138,7 @@ def test_a_revoked_phones_entries_are_kept_and_marked_and_so_are_carried_and_twi
                     "version", "go_on"}),
     ("administrator", {"number", "quarantine", "stop", "first version", "lost", "release", "examination", "in service",
                        "version", "go_on", "person"}),
-    ("auditor", set()),
+    ("auditor", {"stop"}),
     ("", {"number", "quarantine", "stop", "first version", "lost"}),
 ])
 def test_what_a_role_does_not_allow_is_kept_and_counts_for_nothing(store, role, counting):

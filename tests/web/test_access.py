@@ -44,6 +44,7 @@ TABLE = {
     "/security": (ADMIN, ADMIN),
     "/trust": (ALL, NONE),
     "/trust/workshop-root.crt": (ALL, NONE),
+    "/tasks/<task>/stop": (SIGNED_IN, SIGNED_IN),
     "/registers": (SIGNED_IN, NONE),
     "/registers/<register:register>": (SIGNED_IN, NONE),
     "/registers/<register:register>/new/<kind>": (KEEP, KEEP),

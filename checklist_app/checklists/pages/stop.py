@@ -1,5 +1,5 @@
 """Stop is one tap, by anybody, without a reason; the page then says what to do. Going on takes a supervisor."""
-from checklist_app.checklists.answer import Answer, Person, Request, page
+from checklist_app.checklists.answer import Answer, Person, Request, may_write, page
 from checklist_app.checklists.ask import Ask, Option
 from checklist_app.checklists.authority import SUPERVISOR, capacities, valid_on
 from checklist_app.checklists.entry import Entry, make
@@ -10,6 +10,7 @@ from checklist_app.checklists.holds import HoldState, hold_states
 from checklist_app.checklists.lookat import name_of
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.naming import value_words
+from checklist_app.checklists.plain import not_allowed
 from checklist_app.checklists.prompts import Asked
 from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.signer_form import signer_faults, supervisors
@@ -21,11 +22,13 @@ LANDED = ("landed",)
 WORDS = {WHY: "Why? It can wait.", NOTE: "In your own words", PHOTO: "Photo"}
 
 
-@page("/tasks/<task>/stop")
+@page("/tasks/<task>/stop", anybody=True)
 def stop(request: Request, world: World, task: str) -> Answer:
     """Stop now; or what to do after a stop, and why it was."""
     now = running(world, task)
     if request.method == "POST" and request.one("act") == "why":
+        if not may_write(request.person):
+            return not_allowed(request)
         return _why(request, world, now)
     if request.method == "POST":
         return _stop(request, now)
@@ -89,7 +92,7 @@ def _stopped(request: Request, world: World, now: Running, faults: dict[str, str
     return whole(request, "checklist/stopped.html", shown, status, task=now.id, void=_void(now, world),
                  where=f"{now.procedure.words}, {now.procedure.stage(now.stage).words.lower()}",
                  stops=[{"at": entry.at, "name": name_of(world, entry.author)} for entry in found],
-                 asks=[_ask(each, now, world, faults or {}) for each in asked(now)])
+                 asks=[_ask(each, now, world, faults or {}) for each in asked(now) if may_write(request.person)])
 
 
 def _ask(each: Asked, now: Running, world: World, faults: dict[str, str]) -> Ask:
