@@ -158,12 +158,16 @@ class Accounts:
         Tries.replace(person=person, place=device, wrong=0, last_at=moment(now)).execute(self.db)
 
     def _count_try(self, person: str, device: str, now: datetime) -> str:
-        """One more try from there. Where the person has signed in before, nobody else's tries slow him down."""
+        """One more try from there. Where the person has signed in before, nobody else's tries slow him down.
+
+        A clock that ran ahead and was put right shuts nobody out until that day: one try, then it counts from now.
+        """
         with sqlite.writing(self.db):
             rows = {row.place: row for row in Tries.select().where(Tries.person == person).execute(self.db)}
             place = device if device in rows else ENROLLED if device else STRANGER
             wrong = rows[place].wrong if place in rows else 0
-            ends = datetime.fromisoformat(rows[place].last_at) + timedelta(seconds=pins.wait_s(wrong)) if wrong else now
+            last = datetime.fromisoformat(rows[place].last_at) if wrong else now
+            ends = now if last > now else last + timedelta(seconds=pins.wait_s(wrong))
             if ends > now:
                 raise TooSoon(max(1, round((ends - now).total_seconds())))
             Tries.replace(person=person, place=place, wrong=wrong + 1, last_at=moment(now)).execute(self.db)

@@ -102,6 +102,12 @@ def test_a_disagreement_is_settled_by_an_answer_and_not_by_an_untouched_field():
     assert page.after.values[("mass_kg",)]["text"] == "2400" and not page.after.disputed
 
 
+def test_dont_know_and_not_used_at_once_are_asked_back_and_nothing_is_kept():
+    taken = Page().send((MASS,), mass_kg_dot_dont_know="yes", mass_kg_dot_not_used="yes")
+    assert taken.faults == {"mass_kg": "Only one of the other answers can hold: take one away."}
+    assert not taken.keep
+
+
 @pytest.mark.parametrize("way", ["dont_know", "not_used"])
 def test_another_answer_takes_the_place_of_a_value_and_back(way):
     page = Page(said(("mass_kg",), values.number("2400", "kg")))

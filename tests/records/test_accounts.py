@@ -64,6 +64,16 @@ def test_the_right_pin_passes_and_a_wrong_one_does_not(accounts) -> None:
         accounts.check_pin("p-1", "4712", "", NOON)
 
 
+def test_a_clock_that_ran_ahead_and_was_put_right_shuts_nobody_out(accounts) -> None:
+    ahead = NOON + timedelta(days=400)
+    try_wrong(accounts, 3, "d-1", ahead)
+    try_wrong(accounts, 1, "d-1", NOON)
+    with pytest.raises(TooSoon) as wait:
+        accounts.check_pin("p-1", PIN, "d-1", NOON)
+    assert wait.value.wait_s == 10
+    accounts.check_pin("p-1", PIN, "d-1", NOON + timedelta(seconds=11))
+
+
 def test_an_account_without_a_pin_opens_for_nothing(accounts) -> None:
     accounts.add("p-2", "Tomas Brandt", "rigger")
     for pin in ("", "0000", PIN):

@@ -14,6 +14,7 @@ import pytest
 from checklist_app.checklists import values
 from checklist_app.checklists.canonical import canonical, digest, parse
 from checklist_app.records import chain, files
+from checklist_app.records import seal as sealing
 from checklist_app.records.seal import NotYet, seal
 from checklist_app.records.store import Store
 from checklist_app.records.verify import verify
@@ -53,6 +54,22 @@ def test_a_lift_from_end_to_end_becomes_a_record_whose_digest_is_that_of_its_tex
     assert record["entries"] == sorted(entry.digest for entry in store.entries(("task", lift.id)))
     assert lift.world.sealed(lift.id) == name
     assert lift.id not in lift.world.tasks()
+    assert verify(store).faults == ()
+
+
+def test_what_arrives_while_the_record_is_made_is_in_it(store: Store, monkeypatch: pytest.MonkeyPatch) -> None:
+    lift, papers = given_up(store, 1), []
+    true_paper = sealing.paper
+
+    def slowly(body, parts):
+        if not papers:
+            lift.say("odd", values.dont_know())
+        papers.append(body)
+        return true_paper(body, parts)
+    monkeypatch.setattr(sealing, "paper", slowly)
+    record = chain.find(store, seal(store, lift.id, AT)).record  # type: ignore[union-attr]
+    assert len(papers) == 2
+    assert record["entries"] == sorted(entry.digest for entry in store.entries(("task", lift.id)))
     assert verify(store).faults == ()
 
 
