@@ -4,6 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from checklist_app.checklists.running import Running
+from checklist_app.checklists.signing import PHONE_KEY
 
 ALWAYS = (
     "It shows what people entered and photographed, and what follows from it. It does not show what nobody looked at.",
@@ -14,6 +15,8 @@ ALWAYS = (
     "A changed record is found out by the chain only while somebody holds a later digest: the next record's, a print.",
 )
 UNTRIED = "No trial was entered: hook load and tilt are planned values, not measured ones."
+BY_PHONE = ("PIN on enrolled phone: a key of that phone signed the statement. A short PIN can be guessed by whoever "
+            "steals the phone and takes it apart.")
 UNSIGNED = "No sign-off was given."
 
 
@@ -24,6 +27,8 @@ def limits(now: Running, found: Mapping[str, Any]) -> list[str]:
         own.append(UNTRIED)
     if not any(entry.type == "signature" for entry in now.folded.known.values()):
         own.append(UNSIGNED)
+    if any(entry.value.get("how") == PHONE_KEY for entry in now.folded.known.values() if entry.type == "signature"):
+        own.append(BY_PHONE)
     if found["waiting"]:
         own.append(f"{len(found['waiting'])} checks could not be made: an entry was missing.")
     if found["refused"]:
