@@ -1,8 +1,10 @@
 """How the figures of a sealed check are said: on the paper and on the record's page alike."""
 
 from collections.abc import Mapping
+from functools import cache
 from typing import Any
 
+from checklist_app.operations.catalogue import OPERATIONS
 from checklist_app.operations.words import FIXED, percent, said
 
 Check = Mapping[str, Any]
@@ -90,13 +92,21 @@ def governing(record: Mapping[str, Any]) -> Check | None:
 
 
 def spoken(name: str) -> str:
-    """A technical name as it is read.
+    """The name of a check or an entry in words; of one that no operation has any more, as it was written.
 
-    >>> spoken("sling_strength[left]")
-    'left sling strength'
+    >>> spoken("carrier_strength[left]"), spoken("cg_x_m"), spoken("old_name")
+    ('what carries the eye, left', 'centre of gravity, lengthwise', 'old name')
     """
     bare, _, row = name.partition("[")
-    return " ".join(filter(None, (row.rstrip("]"), bare.replace("_", " "))))
+    return ", ".join(filter(None, (_all_words().get(bare, bare.replace("_", " ")), row.rstrip("]"))))
+
+
+@cache
+def _all_words() -> dict[str, str]:
+    """What every operation calls its checks and entries."""
+    tables = [operation.table for operation in OPERATIONS.values()]
+    asked = {name: entry.words for table in tables for name, entry in table.entries.items()}
+    return asked | {name: table.ways[name][0].run.__dict__["clause"].title for table in tables for name in table.checks}
 
 
 def rank(check: Check) -> tuple[int, float]:

@@ -186,7 +186,7 @@ def test_a_lift_of_which_nothing_could_be_computed_is_a_record_too(store: Store)
     told = "".join(leaf.extract_text() for leaf in pypdf.PdfReader(
         io.BytesIO(files.pdf_path(store.records, found.number, found.digest).read_bytes())).pages)
     assert found.record["governs"] is None and found.record["verdict"] == "waiting"
-    for words in ("No load picked", "No signature stands", "Hoist strength", "Class not reached", "<b>& so on</b>",
+    for words in ("No load picked", "No signature stands", "Waiting: hoist, for", "Class not reached", "<b>& so on</b>",
                   "[U+1F3D7]"):
         assert words in " ".join(told.split()), words
 
