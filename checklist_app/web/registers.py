@@ -44,7 +44,7 @@ def know_registers(state: Any) -> None:
 def index() -> Response:
     world = current.world()
     rows = [{"href": f"/registers/{name}", "words": words, "count": len(world.items(name)),
-             "note": ", ".join(kind.plural for kind in kinds_in(name)).capitalize() + "."}
+             "note": _kinds_said(name)}
             for name, words in WORDS.items() if name in REGISTERS]
     return page("web/registers/index.html", frame_of("Registers", back="/today", back_words="Back to today"), rows=rows,
                 sealing_waits=may_keep() and current.store().sealing_waits)
@@ -152,6 +152,12 @@ def kind_of(found: Item) -> Kind:
     names = [entry.value["schema"].partition("/")[0] for entry in entries if entry.digest in found.disputed]
 
     return KINDS[names[0]] if names and names[0] in KINDS else abort(404, "Nobody knows what kind of item this is.")
+
+
+def _kinds_said(register: str) -> str:
+    """What lies in a register, where its own name does not say it."""
+    kinds = kinds_in(register)
+    return ", ".join(kind.plural for kind in kinds).capitalize() + "." if len(kinds) > 1 else ""
 
 
 def kinds_in(register: str) -> tuple[Kind, ...]:

@@ -96,7 +96,7 @@ def _show(request: Request, world: World, now: Running, place: Place, fault: str
         store=[tag(item) for item in store(world, now, place) if picked is None or item.id != picked.id],
         before=[_line(world, now, each) for each in every[:number]],
         after=[_line(world, now, each) for each in every[number + 1:]],
-        governing=governing(now), next={"href": href, "words": words},
+        governing=governing(now), load=now.load, next={"href": href, "words": words},
     )
 
 

@@ -40,7 +40,8 @@ def _job(now: Running, holds: tuple[HoldState, ...]) -> dict[str, Any]:
 
 def _summary(tasks: int, waiting: int) -> str:
     counted = SMALL_NUMBERS[tasks] if tasks < len(SMALL_NUMBERS) else f"{tasks} tasks"
-    held = f" {'One waits' if waiting == 1 else f'{waiting} wait'} for a sign-off." if waiting else ""
+    some = SMALL_NUMBERS[waiting].split()[0] if waiting < len(SMALL_NUMBERS) else str(waiting)
+    held = f" {some} {'waits' if waiting == 1 else 'wait'} for a sign-off." if waiting else ""
     return f"{counted} under way.{held}"
 
 
