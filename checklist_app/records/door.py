@@ -81,6 +81,17 @@ def refuse_strangers(brought: Sequence[Brought], signed_in: Mapping[str, bool], 
             item.state, item.words = REFUSED, f"{item.entry.author} never signed in on this device"
 
 
+def wait_for_power(brought: Sequence[Brought], roles: Mapping[str, str], present: Container[str]) -> None:
+    """Put off what only a supervisor may say while he is not the one signed in: on a phone that went from hand to hand
+    whoever holds it could say it for him."""
+    for item in brought:
+        if item.entry is None or item.state != CONFIRMED or item.entry.author in present:
+            continue
+        role = roles.get(item.entry.author, "")
+        if role in SUPERVISING and powerless(item.entry, "rigger") and not powerless(item.entry, role):
+            item.state, item.words = LATER, f"{item.entry.author} must sign in on this device again"
+
+
 def powerless(entry: Entry, role: str) -> str:
     """Why an entry counts for nothing when a device brings it by itself; empty when it counts.
 

@@ -43,6 +43,11 @@ class Sessions:
 
         return found
 
+    def people_on(self, device: str) -> set[str]:
+        """Who is signed in on a device: of those who used it one after the other, the last."""
+        query = Session.select(Session.person).where(Session.device == device).distinct()
+        return {person for (person,) in query.tuples().execute(self.db)}
+
     def close(self, secret: str) -> None:
         Session.delete().where(Session.digest == _digest(secret)).execute(self.db)
 

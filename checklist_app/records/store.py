@@ -1,7 +1,7 @@
 """What is kept, and the one way in: a batch is one transaction, and is answered after it is on the disk."""
 
 import hashlib
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Container, Iterable, Mapping, Sequence
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Any
@@ -11,7 +11,17 @@ from checklist_app.records import sqlite
 from checklist_app.records.account_tables import Account
 from checklist_app.records.database import Kept, Receipt, Server
 from checklist_app.records.devices import Devices
-from checklist_app.records.door import ONCE, brought_as, comes_second, look_at, powerless, refuse_strangers, unsound
+from checklist_app.records.door import (
+    ONCE,
+    Brought,
+    brought_as,
+    comes_second,
+    look_at,
+    powerless,
+    refuse_strangers,
+    unsound,
+    wait_for_power,
+)
 from checklist_app.records.keys import Keys
 from checklist_app.records.memory import Memory
 from checklist_app.records.parts import LARGEST_BYTES, Parts, refuse_other
@@ -61,7 +71,8 @@ class Store:
         """Give back this thread's connection."""
         self.database.close()
 
-    def put(self, device: str, batch: Sequence[Any], received_at: str, vouched: bool = False) -> list[dict[str, Any]]:
+    def put(self, device: str, batch: Sequence[Any], received_at: str, vouched: bool = False,
+            present: Container[str] | None = None) -> list[dict[str, Any]]:
         """Take what a device brings; one answer an item, in order: confirmed, refused in words, or later.
 
         Args:
@@ -69,6 +80,7 @@ class Store:
             batch: Items `{"body": text of an entry, "parts": {digest: text}}`.
             received_at: The server's time.
             vouched: A supervisor answers for entries of people who never signed in on this device.
+            present: Who is signed in there at this moment; without it, everybody who did not sign out.
 
         Raises:
             TooMany: If the batch is larger than one is taken.
@@ -81,6 +93,9 @@ class Store:
         here |= dict.fromkeys((*self.keys.good(device), *absent), True)
         refuse_strangers(brought, here, self._numbers(item.digest for item in brought))
         wait_for_statements(brought, self.parts)
+        if present is not None:
+            authors = {item.entry.author for item in brought if item.entry is not None} - absent.keys()
+            wait_for_power(self._fresh(brought), self._roles(authors), present)
         taken = {item.digest: item.entry for item in brought if item.entry is not None and item.state == "confirmed"}
         parts = {name: data for item in brought if item.digest in taken for name, data in item.parts.items()}
         roles = self._roles({entry.author for entry in taken.values()})
@@ -144,6 +159,10 @@ class Store:
     def let_sealing_go_on(self) -> None:
         """A supervisor has looked at the records after a backup was put back."""
         Server.update(sealing_waits=False).execute(self.database)
+
+    def _fresh(self, brought: Sequence[Brought]) -> list[Brought]:
+        kept = self._numbers(item.digest for item in brought)
+        return [item for item in brought if item.digest not in kept]
 
     def _marks(self, taken: Mapping[str, Entry], parts: Mapping[str, bytes], roles: Mapping[str, str],
                received_at: str) -> dict[str, str]:

@@ -44,7 +44,8 @@ def put_entries() -> Response:
     if batch["cursor"]["number"]:
         refuse_unknown_cursor(batch["cursor"])
     try:
-        answers = current.store().put(name, batch["entries"], moment(current.now()))
+        answers = current.store().put(name, batch["entries"], moment(current.now()),
+                                      present=current.sessions().people_on(name))
     except TooMany as error:
         abort(413, f"{error}: send half of it.")
     current.changed()

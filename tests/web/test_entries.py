@@ -11,7 +11,7 @@ from checklist_app.checklists.canonical import canonical
 from checklist_app.checklists.entry import Entry, make
 from checklist_app.checklists.register import Item
 from checklist_app.web import current
-from tests.web.signed_in import People, Visitor
+from tests.web.signed_in import PIN, People, Visitor
 
 AT = "2026-11-25T11:59:00Z"
 
@@ -113,6 +113,23 @@ def test_after_signing_out_the_entries_wait_on_the_phone(people: People) -> None
     (answer,) = phone.put([phone.quarantine()]).json["entries"]
     assert answer["state"] == "later"
     assert "sign in" in answer["words"]
+
+
+def test_on_a_phone_that_went_from_hand_to_hand_nobody_speaks_with_a_supervisors_power(
+        app: Flask, people: People) -> None:
+    """The supervisor signed in on it, then the rigger: whose hands it is in now could lift a quarantine for him."""
+    people.add("Some rigger", "rigger", "rigger")
+    phone = Phone(people.visitor("supervisor"), "p-some-supervisor")
+    visitor = Visitor(app)
+    visitor.client = phone.client
+    visitor.get("/sign-in")
+    assert visitor.post("/sign-in", {"typed": "Some rigger", "pin": PIN}).status_code == 303
+    lifted, ordinary = phone.entry(("gear", "L-07"), ("quarantine",), values.release("")), phone.quarantine()
+    answers = phone.put([lifted, ordinary]).json["entries"]
+    assert [answer["state"] for answer in answers] == ["later", "confirmed"]
+    visitor.get("/sign-in")
+    assert visitor.post("/sign-in", {"typed": "Some supervisor", "pin": PIN}).status_code == 303
+    assert phone.put([lifted]).json["entries"][0]["state"] == "confirmed"
 
 
 def test_a_rigger_cannot_make_himself_a_supervisor_by_sending_an_entry(app: Flask, phone: Phone) -> None:
