@@ -118,6 +118,13 @@ def test_two_answers_are_settled_before_anybody_signs() -> None:
     assert sign(yard, "release", SUPERVISOR).status == 409
 
 
+def test_while_it_is_stopped_nobody_signs() -> None:
+    yard = Yard().ready()
+    yard.say("stop", {"type": "stop"})
+    assert first(yard) == ("It is stopped: a supervisor goes on first",)
+    assert sign(yard, "release", SUPERVISOR).status == 409 and not states(yard)[0].sign_offs
+
+
 def test_an_empty_task_is_signed_by_nobody() -> None:
     yard = Yard()
     yard.say("begin", {"type": "begin", "operation": "straight_lift", "procedure": "straight_lift/1"})
