@@ -14,6 +14,7 @@ from typing import Any
 ROOT = Path(__file__).resolve().parent.parent
 sys.path.insert(0, str(ROOT))
 
+from checklist_app.checklists.render import COMPILED as COMPILED_TEMPLATES  # noqa: E402
 from checklist_app.web.floors import built_name, floor_files  # noqa: E402
 from engine import fetch, node  # noqa: E402
 from engine.zips import unpacked, written  # noqa: E402
@@ -58,10 +59,13 @@ def note(kept: dict[str, Any]) -> None:
 
 def build_floors(work: Path, out: Path) -> None:
     """Our floors as bytecode of the engine that lies there, named by the digest of their sources and of the engine."""
-    lay_floors(work / "sources")
-    modules = sorted(name for name in floor_files() if name.endswith(".py"))
-    files = node.compiled(node.unpressed(VENDORED, work / "engine"), work / "sources", modules, work / "compiled")
-    files |= {name: data for name, data in floor_files().items() if not name.endswith(".py")}
+    sources = work / "sources"
+    lay_floors(sources)
+    engine = node.unpressed(VENDORED, work / "engine")
+    node.templates(engine, sources, sources / COMPILED_TEMPLATES)
+    modules = sorted(path.relative_to(sources).as_posix() for path in sources.rglob("*.py"))
+    files = node.compiled(engine, sources, modules, work / "compiled")
+    files |= {name: data for name, data in floor_files().items() if name.endswith(".toml")}
     made = work / "made"
     made.mkdir()
     written(made / built_name(), files)

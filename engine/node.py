@@ -28,6 +28,11 @@ def compiled(engine: Path, folder: Path, modules: Iterable[str], out: Path) -> d
     return {path.relative_to(out).as_posix(): path.read_bytes() for path in sorted(out.rglob("*.pyc"))}
 
 
+def templates(engine: Path, floors: Path, out: Path) -> None:
+    """The floors' templates as modules, made by the engine's own Jinja2."""
+    run("templates.mjs", engine, floors, out)
+
+
 def pressed(folder: Path, out: Path) -> None:
     """Every file as .br and .gz, and the list of what they hold."""
     out.mkdir(parents=True, exist_ok=True)

@@ -5,7 +5,7 @@ from collections.abc import Iterator
 
 import pytest
 
-from tests.phone.node_phone import NodePhone, floors_sent
+from tests.phone.node_phone import NodePhone, compiled_floors
 
 
 @pytest.fixture(scope="session")
@@ -19,6 +19,8 @@ def node() -> str:
 
 @pytest.fixture(scope="session")
 def phone(node: str, tmp_path_factory: pytest.TempPathFactory) -> Iterator[NodePhone]:
-    started = NodePhone(node, tmp_path_factory.mktemp("phone"), floors_sent())
+    """With compiled floors, as a release sends them."""
+    folder = tmp_path_factory.mktemp("phone")
+    started = NodePhone(node, folder, compiled_floors(folder))
     yield started
     started.close()

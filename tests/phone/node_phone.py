@@ -9,7 +9,8 @@ from pathlib import Path
 from typing import Any
 
 from checklist_app.shipped import shipped
-from checklist_app.web.floors import FLOORS, VENDORED, built_name, current_name, source_zip
+from checklist_app.web.floors import VENDORED, built_name
+from engine.build import build_floors
 
 HERE = Path(__file__).parent
 
@@ -52,9 +53,8 @@ def laid_out(folder: Path) -> Path:
     return folder
 
 
-def floors_sent() -> bytes:
-    """What the server sends: compiled if the release build fits, else the sources."""
-    if current_name() != built_name():
-        return source_zip()
+def compiled_floors(folder: Path) -> bytes:
+    """The zip of the release build, made now from the sources as they are."""
+    build_floors(folder / "build", folder / "built")
 
-    return gzip.decompress((shipped("static") / FLOORS / f"{built_name()}.gz").read_bytes())
+    return gzip.decompress((folder / "built" / f"{built_name()}.gz").read_bytes())

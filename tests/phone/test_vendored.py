@@ -12,9 +12,8 @@ from pathlib import Path
 import pytest
 
 from checklist_app.shipped import shipped
-from checklist_app.web.floors import VENDORED, built_name, floor_files, source_zip
-from engine.build import build_floors
-from tests.phone.node_phone import NodePhone
+from checklist_app.web.floors import VENDORED, floor_files, source_zip
+from tests.phone.node_phone import NodePhone, compiled_floors
 from tests.style.test_arrows import imports
 from tests.style.tree import ROOT, pure_files
 
@@ -101,25 +100,18 @@ def test_the_sources_are_zipped_the_same_each_time_and_hold_nothing_else() -> No
     }
 
 
-def test_compiled_floors_are_the_same_each_time_and_answer_as_the_sources_do(node: str, tmp_path: Path) -> None:
-    made = []
-    for number in ("1", "2"):
-        work = tmp_path / number
-        build_floors(work / "work", work / "out")
-        made.append((work / "out" / f"{built_name()}.gz").read_bytes())
+def test_compiled_floors_are_the_same_each_time_and_answer_as_the_sources_do(
+    node: str, phone: NodePhone, tmp_path: Path
+) -> None:
+    made = [compiled_floors(tmp_path / number) for number in ("1", "2")]
     assert made[0] == made[1]
+    with zipfile.ZipFile(BytesIO(made[0])) as opened:
+        assert not [name for name in opened.namelist() if name.endswith((".py", ".html"))]
 
-    floors = gzip.decompress(made[0])
-    with zipfile.ZipFile(BytesIO(floors)) as opened:
-        assert not [name for name in opened.namelist() if name.endswith(".py")]
-    answers = []
-    for number, data in enumerate((floors, source_zip())):
-        folder = tmp_path / f"phone-{number}"
-        folder.mkdir()
-        phone = NodePhone(node, folder, data)
-        request = {"method": "GET", "path": "/assess", "today": "2026-11-25", "device": "d", "salt": "s",
-                   "at": "2026-11-25T08:00:00Z"}
-        answers.append(phone.ask({"do": "answer", "request": request}))
-        phone.close()
-    assert answers[0] == answers[1]
-    assert answers[0]["status"] == 200
+    from_sources = NodePhone(node, tmp_path, source_zip())
+    request = {"method": "GET", "path": "/assess", "today": "2026-11-25", "device": "d", "salt": "s",
+               "at": "2026-11-25T08:00:00Z"}
+    asked = {"do": "answer", "request": request}
+    assert from_sources.ask(asked) == phone.ask(asked)
+    assert phone.ask(asked)["status"] == 200
+    from_sources.close()
