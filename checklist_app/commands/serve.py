@@ -48,7 +48,7 @@ def run(arguments: argparse.Namespace) -> int:
         secure = https_of(arguments, folder)
         app = create_app(folder, SITE=secure and secure.site, **({"DEMO": True} if arguments.demo else {}))
         server = listening(app, arguments.host, arguments.port)
-        secure = opened(secure, app, server.bind_addr[1], arguments.demo)
+        secure = opened(secure, app, server, arguments.demo)
     except (OSError, ValueError) as error:
         print(f"The server cannot start: {error}", file=sys.stderr)
         return 2
@@ -82,14 +82,16 @@ def https_of(arguments: argparse.Namespace, folder: Path) -> Secured | None:
         return None
 
 
-def opened(secure: Secured | None, app: Flask, http_port: int, is_demo: bool) -> Secured | None:
-    """The door of https, beside that of http."""
+def opened(secure: Secured | None, app: Flask, server: Server, is_demo: bool) -> Secured | None:
+    """The door of https, beside that of http. Who cannot have both leaves none open."""
     if secure is None:
         return None
     try:
-        secure.open(app, listening, http_port)
-    except ValueError as error:
+        secure.open(app, listening, server.bind_addr[1])
+    except (OSError, ValueError) as error:
+        secure.close()
         if not is_demo:
+            server.stop()
             raise
         print(f"No https: {error}", file=sys.stderr)
         app.config["SITE"] = None
