@@ -40,6 +40,12 @@ TABLE = {
     "/people/new": (ADMIN, ADMIN),
     "/people/<person>": (ADMIN, ADMIN),
     "/people/<person>/code": (ADMIN, ADMIN),
+    "/phones": (ADMIN, NONE),
+    "/phones/<name>/revoke": (NONE, ADMIN),
+    "/enrol": (WRITE, WRITE),
+    "/enrol/end": (NONE, WRITE),
+    "/parity": (ADMIN, ALL),
+    "/parity/<digest>/looked": (NONE, ADMIN),
     "/sealing": (KEEP, KEEP),
     "/security": (ADMIN, ADMIN),
     "/trust": (ALL, NONE),
@@ -56,6 +62,7 @@ TABLE = {
     "/registers/<register:register>/<name>/quarantine": (NONE, WRITE),
     "/registers/<register:register>/<name>/release": (NONE, KEEP),
 }
+BY_DEVICE = {"/entries", "/parts/<digest>", "/parity"}
 PUBLIC_PAGES = {"/assess", "/outbox"}
 RECORDS = "/records"
 FILLED = {"register:register": "gear", "path:name": "css/app.css", "kind": "shackle", "name": "L-07", "person": "p-x",
@@ -128,8 +135,8 @@ def test_every_address_of_the_table_is_served(app: Flask) -> None:
 def test_the_table_takes_what_the_routes_take(app: Flask) -> None:
     taken = {(address, method) for address, method in routes(app) if address in TABLE}
     wanted = {(address, method) for address, (reads, writes) in TABLE.items()
-              for method in (("GET",) if reads else ()) + ((("PUT",) if address in ("/entries", "/parts/<digest>")
-                                                           else ("POST",)) if writes else ())}
+              for method in (("GET",) if reads else ()) + ((("PUT",) if address in BY_DEVICE else ("POST",))
+                                                           if writes else ())}
     assert taken == wanted
 
 
