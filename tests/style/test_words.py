@@ -12,7 +12,7 @@ FORBIDDEN = {
     r"\blorem ipsum\b": "write what stands there",
     r"/(?:work|home|root|tmp)/\w": "no path of one machine",
     r"\bguaranteed? safe\b|\b100 ?% safe\b": "the app never says that a lift is safe",
-    r"\butils\b|\bhelpers?\b|\bmisc\b": "name it by what it does",
+    r"(?<!-)\butils\b|\bhelpers?\b|\bmisc\b": "name it by what it does",
 }
 # Verdicts have one wording each; these are what slips in instead.
 SLIPS = r">\s*(?:PASS|FAIL|OK|N/?A|Error|Invalid input|Oops|Submit|Success)\s*<"
