@@ -7,12 +7,9 @@ from typing import Any
 import pytest
 from playwright.sync_api import Page, expect
 
-from checklist_app.checklists.register import REGISTERS
-from checklist_app.checklists.values import parts_named
-from checklist_app.records.store import Store
-from checklist_app.records.world import DatabaseWorld
 from tests.browser import journey
 from tests.browser.hand import Hand
+from tests.browser.known import TO_WORKER, known
 from tests.browser.server import Server
 
 ENGINE = """import(document.querySelector('script[src*="engine_start"]').src.replace("engine_start", "engine"))"""
@@ -43,26 +40,6 @@ def rigger(page: Page, server: Server) -> Iterator[Hand]:
     yield hand
 
 
-def known(server: Server) -> dict[str, Any]:
-    """All that counts, as what a phone keeps."""
-    store = Store(server.folder)
-    try:
-        world = DatabaseWorld(store, date.today().isoformat())
-        abouts = [("task", task) for task in world.tasks()]
-        abouts += [(register, name) for register in REGISTERS for name in world.items(register)]
-        entries = [entry for about in abouts for entry in world.entries(about)]
-        parts = {name: world.part(name) for entry in entries if entry.type != "photo"
-                 for name in parts_named(entry.value)}
-        return {"entries": [entry.data.decode() for entry in entries], "cursor": dict(world.cursor()),
-                "texts": [[name, data.decode()] for name, data in parts.items() if data is not None]}
-    finally:
-        store.close()
-
-
-LOAD = """({ entries, cursor, texts }) => ({ entries, cursor, sealed: {},
-  parts: texts.map(([name, text]) => [name, new TextEncoder().encode(text)]) })"""
-
-
 def request(hand: Hand, path: str, query: dict[str, str]) -> dict[str, Any]:
     day = date.today().isoformat()
     person = {"id": "milo-harke", "name": "Milo Harke", "role": "rigger", "capacities": {"rigger": "2099-01-01"}}
@@ -73,7 +50,8 @@ def request(hand: Hand, path: str, query: dict[str, str]) -> dict[str, Any]:
 
 def test_the_worker_gives_the_page_of_the_server_to_the_byte(rigger: Hand, server: Server) -> None:
     page = rigger.page
-    page.evaluate(f"async (known) => (await {ENGINE}).ask({{ do: 'load', ...({LOAD})(known) }})", known(server))
+    load = f"async (known) => (await {ENGINE}).ask({{ do: 'load', ...({TO_WORKER})(known) }})"
+    page.evaluate(load, known(server.folder))
     for where, query in PAGES.items():
         path = f"{rigger.task}/{where}"
         there = page.evaluate(ASK, {"do": "answer", "request": request(rigger, path, query)})
@@ -94,7 +72,7 @@ def body(html: str) -> str:
 def test_a_worker_that_dies_is_followed_by_one_that_knows_the_same(rigger: Hand, server: Server) -> None:
     page = rigger.page
     page.evaluate(f"async (known) => {{ window.told = 0; await (await {ENGINE}).onReload(async () => {{"
-                  f" window.told += 1; return ({LOAD})(known); }}); }}", known(server))
+                  f" window.told += 1; return ({TO_WORKER})(known); }}); }}", known(server.folder))
     asked = {"do": "answer", "request": request(rigger, f"{rigger.task}/checks", {})}
     before = page.evaluate(ASK, asked)
     page.workers[0].evaluate("() => { setTimeout(() => { throw new Error('no memory left'); }, 0); }")
