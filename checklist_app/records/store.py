@@ -25,7 +25,7 @@ from checklist_app.records.door import (
 from checklist_app.records.keys import Keys
 from checklist_app.records.memory import Memory
 from checklist_app.records.parts import LARGEST_BYTES, Parts, refuse_other
-from checklist_app.records.signing_phones import SigningPhones, is_by_key, wait_for_statements
+from checklist_app.records.signing_phones import SigningPhones, is_by_key, let_in_by_key, wait_for_statements
 from checklist_app.records.upgrade import prepare
 
 DATABASE = "checklist.db"
@@ -92,6 +92,7 @@ class Store:
         absent = {person: role for person, role in self._roles(named).items() if not here.get(person, False)}
         here |= dict.fromkeys((*self.keys.good(device), *absent), True)
         refuse_strangers(brought, here, self._numbers(item.digest for item in brought))
+        let_in_by_key(brought, self.keys)
         wait_for_statements(brought, self.parts)
         if present is not None:
             authors = {item.entry.author for item in brought if item.entry is not None} - absent.keys()

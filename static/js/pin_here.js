@@ -11,6 +11,7 @@ const HOUR_MS = 3_600_000;
 const AWAY = "The server cannot be reached, and";
 const NOBODY = `${AWAY} this person is not enrolled on this phone. Sign where the server is in reach, or on a phone with an enrolment.`;
 const ANOTHER = `${AWAY} this phone was signed in anew since this person enrolled on it. Enrol again when the server is in reach.`;
+const NOT_HERE = `${AWAY} on this phone only a sign-off can be given by somebody who is not signed in on it.`;
 const WRONG = "This PIN does not open the key on this phone.";
 const opened = new Map(); // id → key, from the PIN to the signature
 
@@ -62,7 +63,9 @@ function forgetTries(person) {
 export async function signedHere(pairs) {
   const pin = one(pairs, "pin");
   if (!pin) return {};
-  const signer = one(pairs, "signer") || (await meta("person")) || "";
+  const person = await meta("person");
+  const signer = one(pairs, "signer") || person || "";
+  if (one(pairs, "act") !== "sign" && signer !== person) return { pin_fault: NOT_HERE };
   const [kept, device, reached] = await Promise.all([get("keys", signer), meta("device"), meta("reached_at")]);
   const fault = whyNot(kept, device, reached, Date.now());
   if (fault) return { pin_fault: fault };

@@ -63,8 +63,17 @@ def test_without_its_statement_it_waits_on_the_phone_and_counts_when_both_are_th
     assert phone.bring(entry, {})["state"] == "confirmed" and standing(phone) == ["Agata Rusk"]
 
 
+def test_whoever_brings_a_sign_off_by_a_registered_key_it_is_judged_by_itself(phone: SigningPhone) -> None:
+    """The phone was signed in anew, and has another name since; or its file was read in elsewhere."""
+    phone.store.devices.enrol("d-new")
+    entry, parts = phone.signed()
+    assert phone.bring(entry, parts, device="d-new")["state"] == "confirmed"
+    assert phone.doubt(entry) == ("brought by d-new", True) and standing(phone) == ["Agata Rusk"]
+
+
 def test_a_key_that_was_never_registered_signs_nothing(phone: SigningPhone) -> None:
     phone.key, phone.id = ec.generate_private_key(ec.SECP256R1()), "0" * 64
+    phone.store.devices.sign_in(PHONE, phone.person)
     refused(phone, "never registered", *phone.signed())
 
 
