@@ -14,6 +14,8 @@ from checklist_app.web.site import site
 
 ENTERING = frozenset({"travelling", "sign_in", "start", "entries", "static_files", "trust"})
 """Blueprints that take something by http."""
+SAFETY = frozenset({"item_actions.quarantine", "parity.put"})
+"""Gear is taken out of use from anywhere, and a phone that computes otherwise says so."""
 BEGINNING = "/begin"
 GOING_ON = "/go-on"
 SIGN, PIN = "sign", "pin"
@@ -44,7 +46,7 @@ def needs_https() -> bool:
     if request.blueprint == "travelling":
         return request.path == BEGINNING or signs()
 
-    return request.method in CHANGES and request.blueprint not in ENTERING
+    return request.method in CHANGES and request.blueprint not in ENTERING and request.endpoint not in SAFETY
 
 
 def signs() -> bool:

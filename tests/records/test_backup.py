@@ -110,3 +110,15 @@ def test_what_is_no_backup_is_refused_in_words(full, tmp_path):
     with pytest.raises(sqlite.Damaged):
         restore(made, tmp_path / "again")
     assert not (tmp_path / "again").exists()
+
+
+def test_the_root_that_phones_trust_comes_along_for_its_owner_only(full, tmp_path):
+    root = full.folder / "tls" / "root.pem"
+    root.parent.mkdir()
+    root.write_bytes(b"key and certificate")
+    root.chmod(0o600)
+    restored = restore(backup(full.folder, tmp_path / "backup"), tmp_path / "again").folder
+    for folder in (tmp_path / "backup", restored):
+        kept = folder / "tls" / "root.pem"
+        assert kept.read_bytes() == b"key and certificate"
+        assert kept.stat().st_mode & 0o077 == kept.parent.stat().st_mode & 0o077 == 0

@@ -148,7 +148,8 @@ def test_the_refusal_inside_a_page_is_a_part_of_it(by_http: Visitor) -> None:
 
 @pytest.mark.parametrize(("address", "form"), [
     ("/tasks/t-d-1/numbers", {"mass_kg": "2"}), ("/tasks/t-d-1/stop", {"words": "wind"}),
-    ("/tasks/t-d-1/close-out", {}), ("/gear/L-07/quarantine", {"words": "cut"}), ("/theme", {"theme": "dark"}),
+    ("/tasks/t-d-1/close-out", {}), ("/gear/L-07/quarantine", {"words": "cut"}),
+    ("/registers/gear/L-07/quarantine", {"words": "cut"}), ("/theme", {"theme": "dark"}),
     ("/sign-out", {}), ("/today", None), ("/assess", None), ("/tasks/t-d-1/holds/release", None), ("/registers", None),
 ])
 def test_by_http_one_still_enters_checks_stops_and_reads(by_http: Visitor, address: str, form: dict | None) -> None:
