@@ -72,7 +72,7 @@ def test_a_record_is_fit_for_a_phone_and_drawn_as_it_was_computed(desks: dict[st
     for side in ("left", "right"):
         computed = next(float(one["value"]) for one in sealed["evaluation"]["quantities"]
                         if one["name"] == f"leg_angle_deg[{side}]")
-        line = page.locator(f'.drawing line.d-sling[data-about="sling_strength[{side}]"]').first
+        line = page.locator(f'.drawing line.d-sling[data-about~="sling_strength[{side}]"]').first
         x1, y1, x2, y2 = (float(line.get_attribute(name) or "nan") for name in ("x1", "y1", "x2", "y2"))
         assert degrees(atan2(abs(x2 - x1), abs(y2 - y1))) == pytest.approx(computed, abs=0.1)
 

@@ -41,7 +41,7 @@ def parsed(text: str) -> ElementTree.Element:
 
 
 def member(tree: ElementTree.Element, about: str) -> ElementTree.Element:
-    return next(one for one in tree if one.get("data-about") == about)
+    return next(one for one in tree if about in one.get("data-about", "").split() and one.tag.endswith("line"))
 
 
 def angle_from_vertical_deg(line: ElementTree.Element) -> float:

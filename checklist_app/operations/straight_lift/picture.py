@@ -174,7 +174,7 @@ def _leg(
 ) -> list[Primitive]:
     anchor = Anchor.END if outwards < 0.0 else Anchor.START
     about, angle_about = (f"sling_strength[{label}]",), (f"leg_angle[{label}]",)
-    parts: list[Primitive] = [Line((0.0, 0.0), eye, Role.MEMBER, about)]
+    parts: list[Primitive] = [Line((0.0, 0.0), eye, Role.MEMBER, (*about, f"leg_length_m[{label}]"))]
     if angle_deg is not None and angle_deg > 0.5:
         radius, turned = ARC_SHARE * (long_m or 1.0), -90.0 + (angle_deg if eye[0] > 0.0 else -angle_deg)
         parts.append(Arc((0.0, 0.0), radius, -90.0, turned, Role.ANGLE, angle_about))

@@ -1,6 +1,7 @@
 """The drawing is the lift: measured in it, lengths and angles are those of the quantities."""
 
 import math
+import re
 from dataclasses import replace
 
 import pytest
@@ -8,6 +9,7 @@ import pytest
 from checklist_app.operations.drawing import Dimension, Drawing, Line, Point, Polyline, Role, Text
 from checklist_app.operations.evaluate import Evaluation, assess
 from checklist_app.operations.graph import DontKnow, Stopped
+from checklist_app.operations.svg import svg
 from checklist_app.operations.task import Measured, Task
 from tests.operations.straight_lift.lifts import TABLE, lift, sling
 
@@ -76,6 +78,15 @@ def test_members_carry_pull_angle_and_the_highest_utilisation_of_their_leg() -> 
     assert {f"{pull:.2f} t", f"{angle:.1f}°", "left 1.00 m"} <= words
     assert f"{round(100 * ev.check('sling_strength[left]').outcome[0] / 0.7)} %" in words
     assert f"left leg at {angle:.1f}° from vertical pulls {pull:.2f} t" in picture.label
+
+
+def test_the_sling_whose_length_is_being_entered_is_drawn_in_chalk() -> None:
+    picture = assess(TABLE, lift()).picture
+    assert isinstance(picture, Drawing)
+    plain = svg(picture, 390)
+    (line,) = re.findall(r'<line class="d-sling[^"]*" ([^>]*) data-about="[^"]*leg_length_m\[left\]"', plain)
+    assert f'<line class="d-fine d-now" {line}/>' in svg(picture, 390, "leg_length_m[left]")
+    assert "d-now" not in plain
 
 
 def test_over_the_limit_is_never_drawn_as_100_percent() -> None:
