@@ -8,6 +8,7 @@ from flask import Blueprint, Response, jsonify, make_response
 from checklist_app.shipped import shipped
 from checklist_app.web.access import everybody
 from checklist_app.web.engine import true_addresses
+from checklist_app.web.floors import VENDORED
 from checklist_app.web.pages import frame_of, page
 from checklist_app.web.static import ASK_AGAIN, edition, own_files
 
@@ -26,8 +27,7 @@ blueprint = Blueprint("shell", __name__)
 @everybody
 def service_worker() -> Response:
     """The service worker, with the files of this edition before it: another edition is another service worker."""
-    engine, floors = (address.decode() for address in true_addresses().values())
-    before = {"EDITION": edition(), "FILES": files(), "ENGINE": engine, "FLOORS": floors}
+    before = {"EDITION": edition(), "FILES": files(), "ENGINE": engine_files()}
     lines = "".join(f"const {name} = {json.dumps(value)};\n" for name, value in before.items())
     response = make_response(lines + (shipped("static") / SCRIPT).read_text(encoding="utf-8"))
     response.mimetype = "text/javascript"
@@ -41,6 +41,14 @@ def files() -> list[str]:
     kept = [name for name, path in own_files() if path.suffix in KEPT and name != SCRIPT]
 
     return [*PAGES, *(f"/static/{edition()}/{name}" for name in kept)]
+
+
+def engine_files() -> list[str]:
+    """What the checks on a phone are made of."""
+    engine, floors = (address.decode() for address in true_addresses().values())
+    names = sorted(path.stem for path in (shipped("static") / VENDORED).glob("*.gz"))
+
+    return [floors, *(engine + name for name in names)]
 
 
 @blueprint.get("/shell")

@@ -7,12 +7,12 @@ import { giveBack, keepAll, partOf, reserve } from "./keep.js";
 import { MOST_MADE, SALT_BYTES, moment } from "./make.js";
 import { signedHere, withSignatures } from "./pin_here.js";
 import { meta } from "./phone_store.js";
+import { MIME, shrunk } from "./shrink.js";
 import { changed, soon } from "./sync.js";
 import { bringUpToDate } from "./worlds.js";
 
 const NOT_SENT_ON = ["pin", "form_token", "made"];
 const MOST_STEPS = 5;
-const JPEG = "image/jpeg";
 
 /* The day on this phone's calendar. */
 export function today() {
@@ -26,13 +26,27 @@ async function who() {
   return (people ?? []).find((one) => one.id === id) ?? null;
 }
 
-/* Texts of a form by name; files do not go this way, a photograph is a part already. */
+/* Texts of a form by name. */
 function texts(pairs) {
   const form = {};
   for (const [name, text] of pairs) {
     if (typeof text === "string" && !NOT_SENT_ON.includes(name)) (form[name] ??= []).push(text);
   }
   return form;
+}
+
+function hex(data) {
+  return Array.from(data, (byte) => byte.toString(16).padStart(2, "0")).join("");
+}
+
+/* Pictures of a form by name, made small; one that this phone cannot read stays in its field. */
+async function pictures(pairs) {
+  const files = {};
+  for (const [name, file] of pairs) {
+    if (typeof file === "string" || file.size === 0) continue;
+    (files[name] ??= []).push({ mime: MIME, data: hex(await shrunk(file)) });
+  }
+  return files;
 }
 
 /* The counter, time and chance that went along with the form, or fresh ones: what is made twice is then the same. */
@@ -48,7 +62,8 @@ async function asked(method, address, pairs, fragment) {
   const [person, device, theme, mark, alarms, notes] = await Promise.all([who(), ...named]);
   const made = method === "POST" ? await counting(pairs, device) : { counter: 1, at: moment(), salt: "" };
   return {
-    method, path: url.pathname, query: Object.fromEntries(url.searchParams), form: texts(pairs), fragment, person,
+    method, path: url.pathname, query: Object.fromEntries(url.searchParams), form: texts(pairs),
+    files: await pictures(pairs), fragment, person,
     device: device ?? "", today: today(), theme: theme ?? "", mark: mark ?? "", form_token: "",
     alarms: alarms ?? [], notes: notes ?? {}, ...made,
     ...await signedHere(pairs, person),
@@ -63,7 +78,7 @@ async function keep(request, said) {
   const reserved = request.counter + MOST_MADE - 1;
   const used = Math.max(request.counter - 1, ...said.keep.map((body) => JSON.parse(body))
     .filter(({ device }) => device === request.device).map(({ counter }) => counter));
-  const rows = said.parts.map(([name, data]) => partOf(name, data, { mime: isJpeg(data) ? JPEG : "" }));
+  const rows = said.parts.map(([name, data]) => partOf(name, data, { mime: isJpeg(data) ? MIME : "" }));
   if (said.keep.length || rows.length) await keepAll(said.keep, rows);
   await giveBack(request.device, reserved, used);
   if (said.keep.length === 0) return;

@@ -5,9 +5,11 @@ import { answerHere } from "./answer_here.js";
 import { contact } from "./contact.js";
 import { person } from "./device.js";
 import { start, status } from "./engine.js";
+import { learnNews } from "./learn_news.js";
 import { soon } from "./sync.js";
 
 const LIMIT_MS = 6_000; // a network that is half there hangs instead of failing
+const NEWS_MS = 1_500;
 const TAKES_LONGER = ["multipart/form-data"];
 const SERVER_GONE = new Set([502, 503, 504, 507]);
 const CANNOT = "This cannot be worked out on this phone now. What you entered is kept on it.";
@@ -61,6 +63,13 @@ async function here(detail, loaded, failed) {
   }
 }
 
+/* What the server made of a form comes onto this phone before the page that goes on from it: the network may be gone
+   at the next step. */
+function learned() {
+  const late = new Promise((done) => { setTimeout(done, NEWS_MS); });
+  return Promise.race([learnNews().catch(() => {}), late]);
+}
+
 document.addEventListener("htmx:configRequest", ({ detail }) => {
   const long = TAKES_LONGER.includes(detail.elt.closest?.("form")?.enctype) && detail.elt.closest("form").querySelector("[type=file]");
   if (person() && status().state === "ready" && !long) detail.timeout = LIMIT_MS;
@@ -80,7 +89,8 @@ document.addEventListener("htmx:beforeSend", ({ detail }) => {
     if (SERVER_GONE.has(xhr.status) || unsigned) return void local();
     contact.away = false;
     contact.from = "server";
-    loaded.call(xhr);
+    if (detail.requestConfig.formData?.has("made")) learned().then(() => loaded.call(xhr));
+    else loaded.call(xhr);
   };
   if (contact.away) xhr.send = local; // the breaker: a sync that succeeds closes it
 });

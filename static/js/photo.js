@@ -5,29 +5,11 @@
 import { contact } from "./contact.js";
 import { keepPart } from "./keep.js";
 import { sha256 } from "./sha256.js";
+import { MIME, shrunk } from "./shrink.js";
 import { sync } from "./sync.js";
 import { tellFull } from "./tell_full.js";
 
-const LONGEST_SIDE = 1600;
-const MIME = "image/jpeg";
-const QUALITY = 0.85;
 const SENDING_MS = 4_000; // for the photo to be there before the answer that shows it
-
-async function shrunk(file) {
-  const picture = await createImageBitmap(file, { imageOrientation: "from-image" });
-  const scale = Math.min(1, LONGEST_SIDE / Math.max(picture.width, picture.height));
-  const canvas = document.createElement("canvas");
-  canvas.width = Math.max(1, Math.round(picture.width * scale));
-  canvas.height = Math.max(1, Math.round(picture.height * scale));
-  const pen = canvas.getContext("2d");
-  pen.fillStyle = "#fff";
-  pen.fillRect(0, 0, canvas.width, canvas.height);
-  pen.drawImage(picture, 0, 0, canvas.width, canvas.height);
-  picture.close();
-  const blob = await new Promise((done) => { canvas.toBlob(done, MIME, QUALITY); });
-  if (!blob) throw new Error("the picture cannot be written");
-  return new Uint8Array(await blob.arrayBuffer());
-}
 
 async function kept(data) {
   const digest = sha256(data);

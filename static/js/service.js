@@ -2,6 +2,7 @@
    somebody taps: nothing is exchanged in the middle of a task. */
 
 import { answerHere } from "./answer_here.js";
+import { status } from "./engine.js";
 
 const OFFER = "A new version of the app is here.";
 const edition = new URL(import.meta.url).pathname.split("/")[2];
@@ -52,10 +53,17 @@ function watch(registration) {
   look();
 }
 
+/* Once the checks run, all that they are made of is kept for the next time, whichever way it came. */
+function complete() {
+  if (status().state === "ready") navigator.serviceWorker.controller?.postMessage({ complete: true });
+}
+
 async function register() {
   if (!navigator.serviceWorker) return; // plain http has none
   navigator.serviceWorker.addEventListener("message", heard);
   navigator.serviceWorker.addEventListener("controllerchange", () => { if (taken) location.reload(); });
+  document.addEventListener("engine:state", complete);
+  navigator.serviceWorker.addEventListener("controllerchange", complete);
   watch(await navigator.serviceWorker.register("/sw.js", { updateViaCache: "none" }));
 }
 

@@ -1,5 +1,5 @@
 /* Opens pages, goes from one to the next and takes plain forms with no network. It never works anything out: it asks
-   an open page, or hands out the shell, which does. The server puts EDITION, FILES, ENGINE and FLOORS before this. */
+   an open page, or hands out the shell, which does. The server puts EDITION, FILES and ENGINE before this. */
 
 const SHELL = `shell-${EDITION}`;
 const FOR_ENGINE = "engine";
@@ -10,7 +10,10 @@ const ALONE = ["/outbox", "/shell"];
 
 self.addEventListener("install", (event) => event.waitUntil(install()));
 self.addEventListener("activate", (event) => event.waitUntil(activate()));
-self.addEventListener("message", ({ data }) => { if (data.take) self.skipWaiting(); });
+self.addEventListener("message", (event) => {
+  if (event.data.take) self.skipWaiting();
+  if (event.data.complete) event.waitUntil(completed());
+});
 self.addEventListener("fetch", (event) => {
   const { request } = event;
   const url = new URL(request.url);
@@ -25,19 +28,21 @@ self.addEventListener("fetch", (event) => {
 async function install() {
   const shell = await caches.open(SHELL);
   await shell.addAll(FILES.map((file) => new Request(file, { cache: "reload" })));
+  if ((await (await caches.open(FOR_ENGINE)).keys()).length > 0) await completed();
+}
+
+/* Checks that started before this was there have passed it by: their files come from the browser's own store. */
+async function completed() {
   const engine = await caches.open(FOR_ENGINE);
   const here = (await engine.keys()).map(({ url }) => new URL(url).pathname);
-  if (here.length === 0) return;
-  const wanted = [FLOORS, ...here.filter((path) => path.includes("/pyodide-")).map((path) => ENGINE + path.split("/").at(-1))];
-  await engine.addAll([...new Set(wanted)].filter((path) => !here.includes(path)));
+  await engine.addAll(ENGINE.filter((path) => !here.includes(path)));
 }
 
 async function activate() {
   for (const name of await caches.keys()) if (![SHELL, FOR_ENGINE].includes(name)) await caches.delete(name);
   const engine = await caches.open(FOR_ENGINE);
   for (const request of await engine.keys()) {
-    const path = new URL(request.url).pathname;
-    if (path !== FLOORS && !path.startsWith(ENGINE)) await engine.delete(request);
+    if (!ENGINE.includes(new URL(request.url).pathname)) await engine.delete(request);
   }
   await self.clients.claim();
 }
@@ -65,7 +70,7 @@ async function navigated(request, url) {
     return await (form ? asked : within(asked, NETWORK_MS));
   } catch {
     asked.catch(() => {});
-    const pairs = form ? [...form].filter(([, text]) => typeof text === "string") : [];
+    const pairs = form ? [...form] : [];
     return await fromPage({ method: request.method, address: url.pathname + url.search, pairs }) ?? fromShell(url, form);
   }
 }

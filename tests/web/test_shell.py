@@ -13,7 +13,7 @@ from tests.web.strict import strict
 
 
 def constants(script: str) -> dict[str, object]:
-    return {name: json.loads(value) for name, value in re.findall(r"^const (EDITION|FILES|ENGINE|FLOORS) = (.*);$",
+    return {name: json.loads(value) for name, value in re.findall(r"^const (EDITION|FILES|ENGINE) = (.*);$",
                                                                     script, re.M)}
 
 
@@ -22,9 +22,10 @@ def test_every_file_that_the_service_worker_keeps_is_served(nobody: Visitor) -> 
     assert answer.mimetype == "text/javascript" and answer.headers["Cache-Control"] == "no-cache"
     said = constants(answer.text)
     assert {"/shell", "/shell/outbox"} <= set(said["FILES"])
-    missing = [path for path in [*said["FILES"], said["FLOORS"], said["ENGINE"] + "pyodide.mjs"]
+    missing = [path for path in [*said["FILES"], *said["ENGINE"]]
                if nobody.client.get(path, buffered=True).status_code != 200]
     assert not missing
+    assert {path.rpartition("/")[2] for path in said["ENGINE"]} >= {"pyodide.mjs", "pyodide.asm.wasm", "stdlib.zip"}
     assert any(path.endswith("/js/offline.js") for path in said["FILES"])
     assert not any(path.endswith("/js/sw.js") for path in said["FILES"])
 
