@@ -88,7 +88,8 @@ class Secured:
     def _choose_name(self, found: list[str]) -> None:
         """The name given, or the one kept; at first the machine's own if the network takes it, else its address."""
         site = self.site
-        kept, short = site.name or site.cabinet.said(NAME) or "", label(socket.gethostname())
+        kept, short = site.cabinet.said(NAME) or "", label(socket.gethostname())
+        kept = kept if site.certificates.covers(kept) else ""
         fit = [one for one in found if site.certificates.covers(one)]
         wanted = canonical(site.name, kept, short, fit, announced=True)
         if wanted.endswith(LOCAL):

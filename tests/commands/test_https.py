@@ -109,6 +109,8 @@ def test_a_certificate_from_elsewhere_is_served_under_its_own_name(tmp_path: Pat
         assert https_of(said)[0] == "checklist.firm.example"
         assert "Fingerprint" not in said
     assert not (tmp_path / "data" / "tls" / "root.pem").exists()
+    with running(tmp_path / "data") as said:
+        assert https_of(said)[0] == "127.0.0.1", "a name was kept that the workshop's own certificate is not for"
 
 
 def test_what_cannot_serve_is_refused_in_words(tmp_path: Path) -> None:

@@ -1,0 +1,21 @@
+"""The name ending in .local: heard by whoever asks for it, and a refusal in words where there is no network for it."""
+
+from contextlib import closing
+
+import pytest
+from zeroconf import Zeroconf
+
+from checklist_app.web.tls.announce import SERVICE, Announcement, NotAnnounced
+
+
+def test_whoever_asks_the_network_hears_the_name_and_its_address() -> None:
+    with closing(Announcement("some-shed.local", 8443, ["127.0.0.1"])), \
+            closing(Zeroconf(interfaces=["127.0.0.1"])) as asking:
+        found = asking.get_service_info(SERVICE, f"Checklist on some-shed.{SERVICE}")
+    assert found is not None
+    assert (found.server, found.port, found.parsed_addresses()) == ("some-shed.local.", 8443, ["127.0.0.1"])
+
+
+def test_an_address_that_this_machine_does_not_have_is_refused_in_words() -> None:
+    with pytest.raises(NotAnnounced, match="this network carries no names"):
+        Announcement("some-shed.local", 8443, ["203.0.113.9"])
