@@ -17,11 +17,11 @@ OF_A_TASK = (
     "/holds/release", "/holds/release?act=sign", "/holds/release?act=send-back", "/holds/trial_accepted",
 )
 OF_THE_YARD = (
-    "/today", "/begin", "/begin?load=new", "/gear/add", "/gear/F-11/quarantine", "/records", "/registers",
+    "/today", "/enrol", "/begin", "/begin?load=new", "/gear/add", "/gear/F-11/quarantine", "/records", "/registers",
     "/registers/gear", "/registers/gear/R-25", "/registers/gear/new/eye", "/registers/load/VP-400",
     "/registers/load/VP-400/version", "/registers/place",
 )
-OF_PEOPLE = ("/people", "/people/new", "/people/milo-harke")
+OF_PEOPLE = ("/people", "/people/new", "/people/milo-harke", "/phones", "/parity")
 
 
 @pytest.fixture(scope="module")
