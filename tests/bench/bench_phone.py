@@ -32,6 +32,7 @@ from tests.browser.known import TO_WORKER, known
 
 RIGGER, CHROMIUM, REST_MS = "Milo Harke", "/usr/bin/chromium", 3000
 ARGUMENTS = ["--no-sandbox", "--disable-gpu", "--disable-background-networking", "--disable-component-update"]
+DATA = ("/entries", "/parts", "/device")
 ENGINE = """import(document.querySelector('script[src*="engine_start"]').src.replace("engine_start", "engine"))"""
 FIRST = f"""async ([known, request]) => {{ const engine = await {ENGINE};
   engine.ask({{ do: "load", ...({TO_WORKER})(known) }});
@@ -52,19 +53,21 @@ class Counted:
     """An app, and how many bytes it has sent."""
 
     def __init__(self, app: Any) -> None:
-        self.app, self.page, self.engine = app, 0, 0
+        self.app, self.page, self.data, self.engine = app, 0, 0, 0
 
     def __call__(self, environ: dict[str, Any], start_response: Any) -> Iterable[bytes]:
         data = b"".join(self.app(environ, start_response))
         if environ["PATH_INFO"].startswith("/static/engine/"):
             self.engine += len(data)
+        elif environ["PATH_INFO"].startswith(DATA):
+            self.data += len(data)
         else:
             self.page += len(data)
         return [data]
 
     def taken(self) -> dict[str, int]:
-        told = {"page_bytes": self.page, "engine_bytes": self.engine}
-        self.page = self.engine = 0
+        told = {"page_bytes": self.page, "data_bytes": self.data, "engine_bytes": self.engine}
+        self.page = self.data = self.engine = 0
         return told
 
 
