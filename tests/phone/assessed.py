@@ -1,7 +1,9 @@
 """One input assessed, as bytes that can be compared: the same lines run on the server's Python and on the phone's."""
 
 import json
+import sys
 from importlib import import_module
+from types import ModuleType
 
 from checklist_app.checklists.canonical import canonical
 from checklist_app.checklists.statement import evaluation
@@ -33,3 +35,14 @@ def absent(text: str) -> str:
         except ImportError:
             missing.append(name)
     return json.dumps(missing)
+
+
+def take_away(name: str) -> None:
+    """Whoever imports this module from now on finds none; asked again it is back."""
+    if sys.modules.get(name) is None:
+        sys.modules[name] = taken_away.pop(name)
+    else:
+        taken_away[name], sys.modules[name] = sys.modules[name], None  # type: ignore[assignment]
+
+
+taken_away: dict[str, ModuleType] = {}

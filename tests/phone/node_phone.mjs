@@ -1,5 +1,5 @@
 // node node_phone.mjs <scripts> <engine> <floors.zip> <assessed.py>: a phone without a screen. One JSON message a line
-// comes in, one answer a line goes out; the messages are those of the page's worker, and `assess` and `import`.
+// comes in, one answer a line goes out; the messages are those of the page's worker, and what `assessed.py` does.
 import { readFileSync } from "node:fs";
 import { createInterface } from "node:readline";
 
@@ -10,12 +10,14 @@ const files = [readFileSync(`${engine}/packages.zip`), readFileSync(floors)];
 const booted = await boot(loadPyodide, `${engine}/`, Promise.resolve(files));
 booted.python.runPython(readFileSync(assessed, "utf8"));
 const assess = booted.python.globals.get("assessed");
+const takeAway = booted.python.globals.get("take_away");
 const absent = booted.python.globals.get("absent");
 
 const parts = (list) => (list ?? []).map(([name, text]) => [name, text === null ? null : Uint8Array.from(Buffer.from(text, "base64"))]);
 const said_to = (message) => {
   if (message.do === "assess") return { told: message.inputs.map((input) => assess(input)) };
   if (message.do === "import") return { absent: JSON.parse(absent(JSON.stringify(message.modules))) };
+  if (message.do === "take away") return { taken: String(takeAway(message.module)) };
   return heed(booted, { ...message, parts: parts(message.parts) });
 };
 

@@ -138,3 +138,14 @@ def test_an_answer_gives_the_same_fragment_and_the_same_entries(
     assert there["status"] == here.status
     assert there["keep"] == [entry.data.decode() for entry in here.keep]
     assert [name for name, _ in there["parts"]] == list(here.parts)
+
+
+def test_a_module_that_is_not_on_the_phone_is_told_as_such(phone: NodePhone) -> None:
+    lost = {"do": "take away", "module": "checklist_app.checklists.running"}
+    phone.ask(lost)
+    told = phone.ask(message(path="/today"))
+    phone.ask(lost)
+
+    assert (told["ok"], told["missing"]) == (False, True)
+    assert "checklist_app.checklists.running" in told["error"]
+    assert phone.ask(message(path="/today"))["ok"]
