@@ -1,0 +1,185 @@
+"""Behind the shed a supervisor signs on the rigger's phone with his own PIN; the server verifies it when it is back."""
+
+import re
+import shutil
+from collections.abc import Iterator
+from pathlib import Path
+
+import pytest
+from playwright.sync_api import Browser, expect
+
+from checklist_app.checklists.entry import Entry
+from checklist_app.records.store import Arrival, Store
+from tests.browser import journey
+from tests.browser.phone import Phone
+from tests.browser.stoppable import MODULE, WITHIN_MS, Stoppable, stoppable
+from tests.browser.test_offline import phone_of, quarantine
+
+RIGGER, SIGNER, NAME = "Dunja Fell", "agata-rusk", "Agata Rusk"
+OTHER = "owen-thrale"
+KEYS = f"""async () => {{ {MODULE}
+  const store = await module("phone_store");
+  return (await store.all("keys")).map((kept) => ({{ person: kept.person.id, names: Object.keys(kept).sort(),
+    private: JSON.stringify(kept).includes('"d":'), iterations: kept.iterations }})); }}"""
+TRIES = f"""async (forms) => {{ {MODULE}
+  const {{ signedHere }} = await module("pin_here");
+  const said = [];
+  for (const pairs of forms) said.push(await signedHere(pairs));
+  return said; }}"""
+LONG_ALONE = f"""async () => {{ {MODULE}
+  const store = await module("phone_store");
+  await store.remember({{ reached_at: Date.now() - 25 * 3_600_000 }}); }}"""
+
+
+@pytest.fixture
+def gone(tmp_path: Path, filled_yard: Path) -> Iterator[Stoppable]:
+    folder = tmp_path / "yard"
+    shutil.copytree(filled_yard, folder)
+    with stoppable(folder) as server:
+        yield server
+
+
+def enrol(phone: Phone) -> None:
+    """The supervisor enrols on the rigger's phone, who stays signed in."""
+    phone.page.goto(f"{phone.url}/enrol")
+    phone.page.get_by_label("Who enrols?").select_option(SIGNER)
+    phone.page.get_by_label("His or her own PIN").fill(phone.server.pin(NAME))
+    phone.page.get_by_role("button", name="Enrol on this phone").click()
+    expect(phone.page.get_by_role("heading", name="Enrolled on this phone")).to_be_visible(timeout=WITHIN_MS)
+    phone.page.goto(f"{phone.url}/today")
+
+
+def ready_to_sign(browser: Browser, server: Stoppable) -> Phone:
+    phone = phone_of(browser, server, RIGGER)
+    enrol(phone)
+    journey.say_what(phone)
+    journey.fetch_kit(phone)
+    journey.enter_numbers(phone)
+    journey.read_stop_points(phone)
+    phone.page.goto(f"{phone.url}{phone.task}")
+    phone.can_go_on_alone()
+    phone.all_confirmed()
+    return phone
+
+
+def try_to_sign(phone: Phone, person: str, pin: str) -> None:
+    phone.go("holds/release?act=sign")
+    phone.draw()
+    phone.page.get_by_label("Who signs?").select_option(person)
+    phone.page.get_by_label("His or her own PIN").fill(pin)
+    phone.page.locator('.dock button[type="submit"]').last.click()
+
+
+def sign(phone: Phone, pin: str) -> None:
+    try_to_sign(phone, SIGNER, pin)
+    phone.page.wait_for_url("**/trial**", timeout=WITHIN_MS)
+
+
+def fault(phone: Phone, words: str) -> None:
+    expect(phone.page.locator("#pin-fault")).to_contain_text(re.compile(words), timeout=WITHIN_MS)
+
+
+def arrived(server: Stoppable, task: str) -> list[Arrival]:
+    """The sign-offs that the server keeps for a task."""
+    store = Store(server.folder)
+    try:
+        return [one for one in store.arrivals(("task", task)) if one.entry.type == "signature"]
+    finally:
+        store.close()
+
+
+def compared(server: Stoppable) -> dict[str, str]:
+    """Which code worked something out on a phone, and what the server found when it did so too."""
+    store = Store(server.folder)
+    try:
+        return dict(store.database.execute_sql("SELECT code, outcome FROM comparison").fetchall())
+    finally:
+        store.close()
+
+
+def assert_verified(one: Arrival) -> Entry:
+    assert (one.doubt, one.counts) == ("", True)
+    assert (one.entry.author, one.entry.value["how"]) == (SIGNER, "phone-key")
+    return one.entry
+
+
+def test_a_supervisor_signs_with_the_server_gone_and_it_is_verified_once_when_it_is_back(
+        browser: Browser, gone: Stoppable) -> None:
+    phone = ready_to_sign(browser, gone)
+    (key,) = phone.page.evaluate(KEYS)
+    assert key["person"] == SIGNER and not key["private"] and key["iterations"] >= 600_000
+    assert "wrapped" in key["names"] and "pin" not in key["names"]
+    gone.kill()
+
+    try_to_sign(phone, OTHER, "4711")
+    fault(phone, "not enrolled on this phone")
+    pin = gone.pin(NAME)
+    try_to_sign(phone, SIGNER, pin[::-1] if pin != pin[::-1] else "0000")
+    fault(phone, "does not open the key")
+    sign(phone, pin)
+    assert not [one for one in phone.kept("kept") if one["body"].count('"how":"pin"')]
+    phone.go("holds/release")
+    expect(phone.page.locator(".plate").first).to_contain_text("PIN on enrolled phone", timeout=WITHIN_MS)
+    phone.page.goto(f"{phone.url}{phone.task}")
+    expect(phone.page.locator("main")).to_contain_text("Checks worked out on this phone.",
+                                                           timeout=WITHIN_MS)
+
+    gone.again()
+    phone.reload()
+    phone.all_confirmed()
+    (one,) = arrived(gone, phone.task.rpartition("/")[2])
+    assert_verified(one)
+    phone.page.goto(f"{phone.url}{phone.task}")
+    expect(phone.page.locator("main")).to_contain_text("Checks worked out by the server.",
+                                                           timeout=WITHIN_MS)
+    phone.go("holds/release")
+    expect(phone.page.locator(".plate").first).to_contain_text("PIN on enrolled phone", timeout=WITHIN_MS)
+    expect(phone.page.locator("#alarms aside")).to_have_count(0)
+    for _ in range(120):
+        if any(code.startswith("floors-") for code in compared(gone)):
+            break
+        phone.page.wait_for_timeout(500)
+    assert set(compared(gone).values()) == {"equal"} and len(compared(gone)) == 2, "page and statement"
+    assert not phone.faults
+
+
+def test_wrong_pins_are_delayed_on_the_phone_and_after_a_day_alone_it_signs_nothing(
+        browser: Browser, gone: Stoppable) -> None:
+    phone = ready_to_sign(browser, gone)
+    gone.kill()
+    tries = [["0000"], ["0000"], ["0000"], [gone.pin(NAME)]]
+    *wrong, late = phone.page.evaluate(TRIES, [[["act", "sign"], ["signer", SIGNER], ["pin", pin]] for pin, in tries])
+    assert all("does not open the key" in said["pin_fault"] for said in wrong)
+    assert re.search("Try again in [1-5] seconds", late["pin_fault"]) and "verified" not in late
+    (elsewhere,) = phone.page.evaluate(TRIES, [[["signer", SIGNER], ["pin", gone.pin(NAME)]]])
+    assert "only a sign-off" in elsewhere["pin_fault"], "with a PIN he signs; nothing else is done in his name"
+    phone.page.evaluate(LONG_ALONE)
+    try_to_sign(phone, SIGNER, gone.pin(NAME))
+    fault(phone, "more than 24 hours")
+    assert not [row for row in phone.kept() if '"type":"signature"' in row["body"] and row["state"] == "kept"]
+
+
+def test_a_sling_quarantined_before_the_signature_came_alarms_every_phone_until_a_supervisor_gives_his_word(
+        browser: Browser, gone: Stoppable) -> None:
+    phone = ready_to_sign(browser, gone)
+    phone.context.set_offline(True)
+    sign(phone, gone.pin(NAME))
+    quarantine(browser, gone, "R-21")
+    phone.context.set_offline(False)
+    phone.reload()
+    phone.all_confirmed()
+    assert_verified(arrived(gone, phone.task.rpartition("/")[2])[0])
+
+    other = phone_of(browser, gone, "Milo Harke")
+    alarm = other.page.locator("#alarms aside")
+    expect(alarm).to_contain_text(re.compile("Signed without knowing.*Agata Rusk.*R-21", re.DOTALL), timeout=WITHIN_MS)
+    expect(phone.page.locator("#alarms aside")).to_have_count(1, timeout=WITHIN_MS)
+    alarm.get_by_role("link", name="What to do").click()
+    other.page.get_by_label("What was done about it?").fill("lowered, sling changed")
+    other.page.get_by_label("Which supervisor?").select_option(OTHER)
+    other.page.get_by_label("His or her own PIN").fill(gone.pin("Owen Thrale"))
+    other.page.get_by_role("button", name="I know of it").click()
+    expect(alarm).to_have_count(0, timeout=WITHIN_MS)
+    phone.page.goto(f"{phone.url}/today")
+    expect(phone.page.locator("#alarms aside")).to_have_count(0)
+    assert not phone.faults and not other.faults
