@@ -26,6 +26,7 @@ from checklist_app.web import (
     parity,
     people,
     phones,
+    pressing,
     registers,
     sealing,
     sealing_pages,
@@ -70,6 +71,7 @@ def create_app(folder: str | Path, **overrides: Any) -> Flask:
     canonical.send_on(app)
     access.guard(app)
     lesser.stand_in_the_way(app)
+    app.after_request(pressing.press)
     app.after_request(static.with_edition)
     faults.explain(app)
     for module in (static, engine, start, sign_in, people, phones, enrol, registers, item_actions, entries, news,

@@ -86,3 +86,13 @@ def test_pictures_and_faces_are_left_as_they_are(nobody: Visitor) -> None:
     page = nobody.client.get("/static/fonts/symbols.woff2", headers={"Accept-Encoding": "gzip"})
     assert "Content-Encoding" not in page.headers
     page.close()
+
+
+def test_pages_go_over_the_air_pressed_and_say_the_same(nobody: Visitor) -> None:
+    plain = nobody.client.get("/", headers={"Accept-Encoding": ""})
+    small = nobody.client.get("/", headers={"Accept-Encoding": "gzip, br"})
+    assert small.headers["Content-Encoding"] == "gzip"
+    assert gzip.decompress(small.data) == plain.data
+    assert len(small.data) * 2 < len(plain.data) == int(plain.headers["Content-Length"])
+    assert int(small.headers["Content-Length"]) == len(small.data)
+    assert "Accept-Encoding" in small.headers["Vary"] and "Accept-Encoding" in plain.headers["Vary"]
