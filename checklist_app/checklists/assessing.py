@@ -57,7 +57,7 @@ def assessed(typed: Mapping[str, str], day: str) -> Assessed:
 
 
 def completed(typed: Mapping[str, str]) -> dict[str, str]:
-    """What was typed with what goes without typing, as the page says: the usual case, the right leg, how it is known."""
+    """What was typed with what goes without typing, as the page says: usual case, right leg, how it is known."""
     usual = with_usual(typed)
     filled = {**usual, **_right_as_left(usual), "eyes_given": "distance"}
     for name, _, entry in numbers():
