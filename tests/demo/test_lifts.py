@@ -35,7 +35,7 @@ def test_twelve_records_stand_and_every_kind_of_ending_is_among_them(yard: Store
 
 def test_refused_lifts_are_kept_with_the_verdict_that_refused_them(yard: Store) -> None:
     refused = {card.title: card.verdict for card in cards(yard) if card.closing == "abandoned"}
-    assert refused == {"Vertical pump 400": "over limit", "Right-angle drive": "cannot be assessed"}
+    assert refused == {"Vertical pump 400 VP-400": "over limit", "Right-angle drive RD-3": "cannot be assessed"}
 
 
 def test_nothing_over_limit_was_ever_signed(yard: Store) -> None:
@@ -86,7 +86,7 @@ def test_a_demonstration_that_was_cut_off_gives_up_the_open_lift_and_goes_on(tmp
     cut_off_after_begin(folder, now, scripts[0])
     carry_out(folder, now, scripts[::2])
     assert [(card.title, card.closing) for card in cards(Store(folder))] == [
-        ("Vertical pump 250", "abandoned"), ("Vertical pump 400", "abandoned")]
+        ("Vertical pump 250 VP-250", "abandoned"), ("Vertical pump 400 VP-400", "abandoned")]
     assert len(Begun(folder / BEGUN).tasks) == 3 and Begun(folder / BEGUN).all_done
 
 
