@@ -7,7 +7,7 @@ from checklist_app.operations.operation import CAUTIONS, Operation
 STRAIGHT_LIFT_CHECKS = (
     "hoist_strength", "load_cell_strength", "hook_fitting_strength", "sling_strength", "pair_strength",
     "top_fitting_strength", "bottom_fitting_strength", "eye_strength", "carrier_strength", "leg_angle", "stability",
-    "tilt_along", "tilt_across", "headroom", "room", "mass_agrees", "hoist_usable", "load_cell_usable",
+    "tilt_along", "tilt_across", "tilt_agrees", "headroom", "room", "mass_agrees", "hoist_usable", "load_cell_usable",
     "hook_fitting_usable", "sling_usable", "top_fitting_usable", "bottom_fitting_usable", "eye_usable",
 )
 STRAIGHT_LIFT_CAUTIONS = (

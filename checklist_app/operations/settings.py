@@ -19,6 +19,8 @@ class Setting:
 CLOSE_FROM = Setting("close_from", "a strength check is close to limit above this utilisation", 0.75)
 TILT_LIMIT = Setting("tilt_limit_deg", "greatest tilt as it hangs", 3.0, "°")
 TILT_CLOSE_FROM = Setting("tilt_close_from_deg", "a tilt is close to limit from here", 2.0, "°")
+TILT_AGREES_WITHIN = Setting("tilt_agrees_within_deg", "measured and planned tilt may differ by this", 3.0, "°")
+TILT_AGREES_CLOSE = Setting("tilt_agrees_close_deg", "their difference is close to limit this near to it", 1.0, "°")
 HEADROOM_LEFT = Setting("headroom_left_m", "least height left over the hook", 0.20, "m")
 HEADROOM_CLOSE_BELOW = Setting("headroom_close_below_m", "headroom is close to limit below this", 0.30, "m")
 DYNAMIC_FACTOR = Setting("dynamic_factor", "dynamic factor in normal hoisting; the WLL contains it", 1.0)

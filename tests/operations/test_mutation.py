@@ -39,7 +39,7 @@ SLANTING = lift(right_eye_higher_m=-0.2, cg_z_m=-0.08)
 UNLIKE_LEGS = lift({"leg_length_m": 0.8544, "sling": sling(0.5)}, {"leg_length_m": 1.063}, cg_x_m=0.3)
 ASIDE = lift(cg_y_m=0.05)
 LEVEL = {"hook_load_kg": 1000.0, "tilt_along_deg": 0.0, "tilt_across_deg": 0.0}
-ROLLED = lift(both={"eye": eye((45.0, 4.0))}, cg_y_m=0.3, trials=(LEVEL,))
+ROLLED = lift(both={"eye": eye((40.0, 4.0), (90.0, 0.1))}, cg_y_m=0.3, trials=(LEVEL,))
 LEANING = lift(cg_x_m=0.65)
 
 CLAUSE_CASES: Mapping[str, tuple[Callable[..., Any], Task]] = {
@@ -92,6 +92,7 @@ CHECK_CASES: Mapping[str, Task] = {
     "leg_angle": lift(cg_x_m=0.55, eyes_apart_m=1.1, both={"leg_length_m": 0.62}),
     "tilt_along": LEANING,
     "tilt_across": ASIDE,
+    "tilt_agrees": lift(cg_x_m=0.7, trials=(LEVEL,)),
     "stability": lift(cg_z_m=Measured(-0.09, "by eye")),
     "headroom": lift(highest_hook_m=2.2),
     "room": lift(room_height_m=1.5),

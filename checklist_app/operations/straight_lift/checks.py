@@ -13,6 +13,8 @@ from checklist_app.operations.settings import (
     HOOK_LOAD_OVER_PLAN,
     LEG_ANGLE_CLOSE,
     STABILITY_CLOSE_BELOW,
+    TILT_AGREES_CLOSE,
+    TILT_AGREES_WITHIN,
     TILT_CLOSE_FROM,
     TILT_LIMIT,
 )
@@ -149,6 +151,28 @@ def _tilt(planned_deg: float, measured_deg: tuple[float, ...]) -> Limit:
         return Limit(measured_deg[-1], TILT_LIMIT.value, measured=True)
 
     return Limit(abs(planned_deg), TILT_LIMIT.value)
+
+
+@check(
+    "tilt at the trial against the plan", unit="°", source="HOUSE_SETTING", rule_set=HOUSE,
+    close=TILT_AGREES_CLOSE.value,
+)
+def tilt_agrees(
+    planned_tilt_along_deg: float, planned_tilt_across_deg: float, tilt_along_deg: tuple[float, ...],
+    tilt_across_deg: tuple[float, ...],
+) -> Limit:
+    """The greater difference, lengthwise or crosswise: more, and the strengths rest on another geometry than hung.
+
+    A measured tilt has no side: a load that hangs as much to the other side agrees here.
+    """
+    if not tilt_along_deg or not tilt_across_deg:
+        raise NotApplicable("before the trial")
+    off_along_deg = abs(planned_tilt_along_deg - tilt_along_deg[-1])
+    off_across_deg = abs(planned_tilt_across_deg - tilt_across_deg[-1])
+
+    return Limit(
+        off_along_deg if off_along_deg >= off_across_deg else off_across_deg, TILT_AGREES_WITHIN.value, measured=True
+    )
 
 
 @check(

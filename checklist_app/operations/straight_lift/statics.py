@@ -3,7 +3,7 @@
 from checklist_app.mechanics import angle_limits, attitude, leg_tension, weight
 from checklist_app.mechanics.exact import atan2_deg, sqrt
 from checklist_app.operations.gear import Eye, Hook, LoadCell, Shackle, Sling
-from checklist_app.operations.graph import Known, across, at_nominal, each, when
+from checklist_app.operations.graph import Known, NotApplicable, across, at_nominal, each, when
 from checklist_app.operations.settings import DYNAMIC_FACTOR
 
 
@@ -94,6 +94,27 @@ def hung_tilt_across_deg(
 ) -> float:
     """Tilt crosswise as it will hang."""
     return attitude.tilt_deg((plumb_level_m * run_y_m - plumb_aside_m * run_x_m) / level_m, plumb_up_m)
+
+
+@at_nominal
+@when("planned_tilt_along_deg", cg_x_m=Known.YES)
+def tilt_along_as_planned(hung_tilt_along_deg: float) -> float:
+    """Tilt lengthwise as planned, without a side."""
+    return abs(hung_tilt_along_deg)
+
+
+@when("planned_tilt_along_deg", cg_x_m=Known.NO)
+def no_tilt_planned() -> float:
+    """Nothing was planned that a trial could contradict."""
+    raise NotApplicable(
+        "the centre of gravity is not known along the picks, so no tilt was planned; each leg is taken to carry all"
+    )
+
+
+@at_nominal
+def planned_tilt_across_deg(hung_tilt_across_deg: float) -> float:
+    """Tilt crosswise as planned, without a side."""
+    return abs(hung_tilt_across_deg)
 
 
 @each("leg")

@@ -66,6 +66,25 @@ def test_after_the_trial_the_measured_tilt_with_its_instrument_stands_in_its_pla
     assert ev.check("tilt_along").verdict is verdict
 
 
+@pytest.mark.parametrize("cg_x_m, cg_y_m, measured, verdict", [
+    (0.5, 0.0, (0.0, 0.0), Verdict.WITHIN), (0.5, 0.0, (1.9, 1.9), Verdict.WITHIN),
+    (0.5, 0.0, (2.5, 0.0), Verdict.CLOSE),
+    (0.7, 0.0, (0.0, 0.0), Verdict.OVER), (0.5, 0.2, (0.0, 0.0), Verdict.OVER), (0.5, 1.5, (0.0, 0.0), Verdict.OVER),
+    (DontKnow(), 0.0, (0.0, 0.0), Verdict.NOT_APPLICABLE),
+])
+def test_a_load_that_hangs_otherwise_than_planned_has_another_geometry_than_the_strengths(
+    cg_x_m: object, cg_y_m: float, measured: tuple[float, float], verdict: Verdict
+) -> None:
+    along, across = measured
+    trial = {"hook_load_kg": 1000.0, "tilt_along_deg": along, "tilt_across_deg": across}
+    task = lift(cg_x_m=cg_x_m, cg_y_m=cg_y_m, trials=(trial,))
+    assert assess(TABLE, task).check("tilt_agrees").verdict is verdict
+
+
+def test_before_the_trial_there_is_no_tilt_to_compare() -> None:
+    assert assess(TABLE, lift()).check("tilt_agrees").verdict is Verdict.NOT_APPLICABLE
+
+
 def test_the_last_trial_counts() -> None:
     first = {"hook_load_kg": 1200.0, "tilt_along_deg": 5.0, "tilt_across_deg": 0.0}
     last = {"hook_load_kg": 1000.0, "tilt_along_deg": 0.5, "tilt_across_deg": 0.0}
