@@ -1,6 +1,6 @@
 """The floors that travel to the phone, as one zip under a name that holds the digest of what is in it.
 
-The release build compiles them (`engine/build.py floors`); its zip counts only while it was made from these very
+`python -m checklist_app.engine.build floors` compiles them; its zip counts only while it was made from these very
 sources and this very engine. Otherwise the sources themselves are sent and compiled on the phone: slower, never stale.
 """
 

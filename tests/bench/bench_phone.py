@@ -4,7 +4,7 @@
 
 Each slowness has a browser of its own, closed and opened again between the visits; it rests before the page is opened.
 `busy` is a loop in the worker itself: only where it takes as many times longer did the brake reach it. Build the floors
-first (`python3 engine/build.py floors`), and run it on a machine that does nothing else.
+first (`python -m checklist_app.engine.build floors`), and run it on a machine that does nothing else.
 """
 
 import json

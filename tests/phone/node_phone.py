@@ -8,9 +8,9 @@ from collections.abc import Iterable, Mapping
 from pathlib import Path
 from typing import Any
 
+from checklist_app.engine.build import build_floors
 from checklist_app.shipped import shipped
 from checklist_app.web.floors import VENDORED, built_name
-from engine.build import build_floors
 
 HERE = Path(__file__).parent
 

@@ -15,10 +15,10 @@ from checklist_app.shipped import shipped
 from checklist_app.web.floors import VENDORED, floor_files, source_zip
 from tests.phone.node_phone import NodePhone, compiled_floors
 from tests.style.test_arrows import imports
-from tests.style.tree import ROOT, pure_files
+from tests.style.tree import PACKAGE, ROOT, pure_files
 
 FOLDER = shipped("static") / VENDORED
-PINS = json.loads((ROOT / "engine" / "pins.json").read_text())
+PINS = json.loads((PACKAGE / "engine" / "pins.json").read_text())
 SUMS = dict(reversed(line.split("  ")) for line in (FOLDER / "CHECKSUMS").read_text().splitlines())
 LICENCES = {"pyodide": "Mozilla Public License Version 2.0", "python": "PYTHON SOFTWARE FOUNDATION LICENSE",
             "jinja2": "Copyright 2007 Pallets", "markupsafe": "Copyright 2010 Pallets"}
@@ -36,7 +36,7 @@ def test_the_pressed_files_hold_what_the_checksums_say(name: str) -> None:
 
 
 def test_the_smaller_form_holds_the_same(node: str, tmp_path: Path) -> None:
-    subprocess.run([node, ROOT / "engine" / "unpressed.mjs", FOLDER, tmp_path], check=True)
+    subprocess.run([node, PACKAGE / "engine" / "unpressed.mjs", FOLDER, tmp_path], check=True)
     for name, sum_ in SUMS.items():
         assert hashlib.sha256((tmp_path / name).read_bytes()).hexdigest() == sum_
 

@@ -9,7 +9,10 @@ import pytest
 
 from tests.style.tree import PACKAGE, name, pure_files, python_files, syntax
 
-FLOORS = ("shipped", "mechanics", "operations", "checklists", "records", "web", "demo", "commands", "cli", "__main__")
+FLOORS = (
+    "shipped", "mechanics", "operations", "checklists", "records", "web", "demo", "engine", "commands", "cli",
+    "__main__",
+)
 TEMPLATE_ENGINE = {"jinja2", "markupsafe"}
 IMPURE = {
     "asyncio", "cmath", "ctypes", "http", "multiprocessing", "os", "random", "secrets", "socket", "sqlite3", "ssl",

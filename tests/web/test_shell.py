@@ -6,8 +6,8 @@ import re
 from flask import Flask
 from PIL import Image, ImageChops
 
+from checklist_app.engine.icons import SIZES_PX, icon
 from checklist_app.shipped import shipped
-from engine.icons import SIZES_PX, icon
 from tests.web.signed_in import People, Visitor
 from tests.web.strict import strict
 

@@ -8,7 +8,7 @@ import sys
 import tarfile
 from pathlib import Path
 
-from engine.zips import unpacked
+from checklist_app.engine.zips import unpacked
 
 PINS = json.loads((Path(__file__).parent / "pins.json").read_text())
 # Packages with a part in C are taken for one fixed platform; that part is left out, its Python takes over.

@@ -7,8 +7,9 @@ from pathlib import Path
 from typing import Any
 
 HERE = Path(__file__).parent
-DEMO_DATA = HERE.parent / "demo_data"
-SHOP = HERE.parent / "tests" / "checklists"
+ROOT = HERE.parents[1]
+DEMO_DATA = ROOT / "demo_data"
+SHOP = ROOT / "tests" / "checklists"
 
 
 def imported(engine: Path, packages: Path, floors: Path) -> dict[str, Any]:

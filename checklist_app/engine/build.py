@@ -1,7 +1,8 @@
-"""Build what the phone computes with: `python3 engine/build.py` makes all, `python3 engine/build.py floors` the floors.
+"""Build what the phone computes with, in a checkout: `python -m checklist_app.engine.build [floors]`.
 
-All: fetches the pinned packages, keeps what the walk through every page imports, writes `static/vendor/pyodide/`.
-Floors: compiles our own floors with the engine that lies there, writes `static/engine/`. No network is used for that.
+Without a word, all: fetches the pinned packages, keeps what the walk through every page imports, writes
+`static/vendor/pyodide/`.
+`floors`: compiles our own floors with the engine that lies there, writes `static/engine/`. No network is used for that.
 Both need Node; what comes out is the same byte for byte on every machine.
 """
 
@@ -11,14 +12,12 @@ import tempfile
 from pathlib import Path
 from typing import Any
 
-ROOT = Path(__file__).resolve().parent.parent
-sys.path.insert(0, str(ROOT))
+from checklist_app.checklists.render import COMPILED as COMPILED_TEMPLATES
+from checklist_app.engine import fetch, node
+from checklist_app.engine.zips import unpacked, written
+from checklist_app.web.floors import built_name, floor_files
 
-from checklist_app.checklists.render import COMPILED as COMPILED_TEMPLATES  # noqa: E402
-from checklist_app.web.floors import built_name, floor_files  # noqa: E402
-from engine import fetch, node  # noqa: E402
-from engine.zips import unpacked, written  # noqa: E402
-
+ROOT = Path(__file__).resolve().parents[2]
 VENDORED = ROOT / "static" / "vendor" / "pyodide"
 FLOORS = ROOT / "static" / "engine"
 TAKEN_OVER = ("pyodide.mjs", "pyodide.asm.js", "pyodide.asm.wasm")

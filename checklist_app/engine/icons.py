@@ -1,10 +1,10 @@
-"""Draws the app's icons for home screens, a plumb bob as in `static/icon.svg`: `python -m engine.icons`."""
+"""Draws the app's icons for home screens, as in `static/icon.svg`: `python -m checklist_app.engine.icons`."""
 
 from pathlib import Path
 
 from PIL import Image, ImageDraw
 
-STATIC = Path(__file__).resolve().parents[1] / "static"
+STATIC = Path(__file__).resolve().parents[2] / "static"
 SIDE = 32
 SIZES_PX = (192, 512)
 FINER = 4
