@@ -6,6 +6,8 @@ from typing import Any
 from checklist_app.operations.graph import CannotAssess, Entry, Missing, NotApplicable, NotUsed, Range, Waits
 from checklist_app.operations.task import Key, Measured
 
+WEIGHED = "weighed"
+
 
 def plainly(entry: Entry, answer: Any, key: Key, with_spread: bool) -> Any:
     """A value, a `Range`, `DontKnow`, or the `Stopped` that says why the entry has no value."""
@@ -28,7 +30,8 @@ def _measured(entry: Entry, answer: Measured, key: Key, with_spread: bool) -> An
     if not with_spread:
         return answer.value
     if answer.plus_minus is not None:
-        return _spread(entry, Range(answer.value - answer.plus_minus, answer.value, answer.value + answer.plus_minus))
+        low, high = answer.value - answer.plus_minus, answer.value + answer.plus_minus
+        return _spread(entry, Range(low, answer.value, max(high, at_least(entry, answer))))
     if not entry.obtained:
         return answer.value
     how = next((each for each in entry.obtained if each.name == answer.how), None)
@@ -37,6 +40,15 @@ def _measured(entry: Entry, answer: Measured, key: Key, with_spread: bool) -> An
         return Waits(Missing(f"how {entry.words}{row} was obtained", f"{key}.how"))
 
     return _spread(entry, how.spread(answer.value))
+
+
+def at_least(entry: Entry, answer: Measured) -> float:
+    """A contingency stays whatever margin is claimed, unless the number was weighed."""
+    how = next((each for each in entry.obtained if each.name == answer.how), None)
+    if how is None or how.factor is None or how.name == WEIGHED:
+        return answer.value
+
+    return how.spread(answer.value).high
 
 
 def _spread(entry: Entry, found: Range) -> Any:

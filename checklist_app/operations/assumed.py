@@ -3,6 +3,7 @@
 from collections.abc import Iterator
 from typing import Any
 
+from checklist_app.operations.answered import at_least
 from checklist_app.operations.evaluate import Evaluation
 from checklist_app.operations.gear import Gear, PickPoint
 from checklist_app.operations.graph import DontKnow, Entry, NotUsed
@@ -47,8 +48,12 @@ def _of(ev: Evaluation, key: Key, entry: Entry) -> Iterator[str]:
 def _measured(words: str, entry: Entry, given: Measured) -> Iterator[str]:
     how = next((each for each in entry.obtained if each.name == given.how), None)
     if given.plus_minus is not None:
+        least = at_least(entry, given)
+        more = f"; all the same up to {_short(least)} {entry.unit} ({HOUSE_VALUE})" if (
+            least > given.value + given.plus_minus) else ""
         came = f", {how.words}" if how else ""
-        yield f"{words}: {said(given.value, entry.unit)}{came}, ± {_short(given.plus_minus)} {entry.unit}".rstrip()
+        away = f"± {_short(given.plus_minus)} {entry.unit}".rstrip()
+        yield f"{words}: {said(given.value, entry.unit)}{came}, {away}{more}"
     elif how is not None:
         where = how.spread(given.value)
         low = f"{_short(where.low)} to" if where.low < given.value else "up to"

@@ -7,6 +7,7 @@ the length being entered can be drawn in chalk and a member in its verdict.
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from enum import Enum
+from functools import cached_property
 
 from checklist_app.mechanics import exact
 
@@ -118,10 +119,14 @@ class Drawing:
     hook: Point
     parts: tuple[Primitive, ...] = field(default=())
 
-    def leaves(self) -> Iterator[Leaf]:
+    def leaves(self) -> tuple[Leaf, ...]:
         """Everything as lines, polylines and texts: all that a back end must know."""
-        for part in self.parts:
-            yield from leaves(part)
+        return self._leaves
+
+    @cached_property
+    def _leaves(self) -> tuple[Leaf, ...]:
+        """Taken apart once: a back end asks again for every scale it tries."""
+        return tuple(leaf for part in self.parts for leaf in leaves(part))
 
     def bounds(self) -> tuple[Point, Point]:
         """Lower left and upper right corner of all points."""

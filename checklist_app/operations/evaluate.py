@@ -37,6 +37,11 @@ class Evaluation:
         """The check that decides."""
         return governs(self.checks)
 
+    @cached_property
+    def told(self) -> dict[str, Any]:
+        """The working of what was asked for so far, by name: the same evaluation is shown many times."""
+        return {}
+
     def __getitem__(self, name: str) -> Any:
         """A value by name, `ev["leg_tension_kn[left]"]`, or the `Stopped` that says why there is none."""
         slot = self.plan.slots[key_of(name)]

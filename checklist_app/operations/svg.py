@@ -95,7 +95,7 @@ def _fits(drawing: Drawing, scale: float, width: float, height: float, hook_at: 
 def _extent(drawing: Drawing, scale: float) -> Box:
     """What all covers from top to bottom, and its lines from side to side: words are moved in where they reach out."""
     view = View(scale)
-    leaves = list(drawing.leaves())
+    leaves = drawing.leaves()
     lines = [view.at(point) for leaf in leaves if not isinstance(leaf, Text) for point in points_of(leaf)]
     across = [place[0] for place in (view.at(drawing.hook), *lines)]
     down = [y for leaf in leaves for y in _heights(leaf, view)]

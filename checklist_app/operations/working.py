@@ -35,7 +35,10 @@ class Line:
 
 def working(ev: Evaluation, name: str) -> list[Line]:
     """Every line of arithmetic behind one quantity or check at its nominal, in the order it is done."""
-    return Working(ev).lines_of(key_of(name))
+    if name not in ev.told:
+        ev.told[name] = tuple(Working(ev).lines_of(key_of(name)))
+
+    return [*ev.told[name]]
 
 
 class Working:

@@ -194,11 +194,11 @@ def room(room_height_m: float, top_height_m: float) -> Limit:
 
 
 @check("hook load at the trial", unit="kg", source="HOUSE_SETTING", rule_set=HOUSE)
-def mass_agrees(gross_mass_kg: float, hook_load_kg: tuple[float | None, ...]) -> Limit:
+def mass_agrees(mass_kg: float, rigging_mass_kg: float, hook_load_kg: tuple[float | None, ...]) -> Limit:
     """Hook load at the last trial against what was planned: more means another mass, or something still holds it."""
     if not hook_load_kg:
         raise NotApplicable("before the trial")
     if hook_load_kg[-1] is None:
         raise NotApplicable("no load cell at the trial")
 
-    return Limit(hook_load_kg[-1], gross_mass_kg * HOOK_LOAD_OVER_PLAN.value)
+    return Limit(hook_load_kg[-1], mass_kg * HOOK_LOAD_OVER_PLAN.value + rigging_mass_kg)

@@ -98,8 +98,9 @@ def test_a_trial_without_its_tilt_waits_for_it() -> None:
 
 
 @pytest.mark.parametrize("hook_load_kg, verdict", [
-    (1000.0, Verdict.WITHIN), (1050.0, Verdict.WITHIN), (1051.0, Verdict.OVER),
-    (Measured(1020.0, "load cell"), Verdict.WITHIN), (Measured(1040.0, "load cell"), Verdict.OVER),
+    (1000.0, Verdict.WITHIN), (1030.0, Verdict.WITHIN), (1031.0, Verdict.OVER),
+    (Measured(1009.0, "load cell"), Verdict.WITHIN), (Measured(1011.0, "load cell"), Verdict.OVER),
+    (Measured(1040.0, "load cell"), Verdict.OVER),
     (NotUsed("no load cell"), Verdict.NOT_APPLICABLE),
 ])
 def test_a_hook_load_above_the_plan_means_another_mass_or_something_that_holds_it(
@@ -113,6 +114,16 @@ def test_the_contingency_is_the_upper_end_of_the_mass_and_nothing_else() -> None
     check = assess(TABLE, lift(mass_kg=Measured(1000.0, "weighed"))).check("hoist_strength")
     assert utilisation(check.outcome) == pytest.approx(0.2) and utilisation(check.worst) == pytest.approx(0.206)
     assert check.drivers == ("mass_kg",)
+
+
+@pytest.mark.parametrize("how, away, worst", [
+    ("estimate", 0.0, 0.25), ("plate", 10.0, 0.21), ("plate", 400.0, 0.28), ("weighed", 5.0, 0.201),
+])
+def test_an_own_margin_widens_a_contingency_and_narrows_it_only_for_what_was_weighed(
+    how: str, away: float, worst: float
+) -> None:
+    check = assess(TABLE, lift(mass_kg=Measured(1000.0, how, away))).check("hoist_strength")
+    assert utilisation(check.worst) == pytest.approx(worst)
 
 
 @pytest.mark.parametrize("how, factor", [

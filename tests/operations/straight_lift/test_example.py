@@ -42,3 +42,9 @@ def test_a_mass_that_was_weighed_says_how_far_it_may_lie_off() -> None:
     ev = assess(TABLE, lift(mass_kg=Measured(1000.0, "weighed")))
     (line,) = [line for line in assumptions(ev) if "mass of the load" in line]
     assert "weighed, up to 1030 kg (house value)" in line
+
+
+def test_a_margin_that_an_estimate_may_not_claim_is_told_with_what_is_taken_instead() -> None:
+    ev = assess(TABLE, lift(mass_kg=Measured(1000.0, "estimate", 0.0)))
+    (line,) = [line for line in assumptions(ev) if "mass of the load" in line]
+    assert "± 0 kg; all the same up to 1250 kg (house value)" in line
