@@ -160,3 +160,8 @@ def test_without_legs_the_drawing_waits() -> None:
 def test_the_drawing_comes_before_everything_is_known() -> None:
     found = assess(TABLE, lift(mass_kg=None, hoist=None, room_height_m=None), with_spread=False).picture
     assert isinstance(found, Drawing) and "pulls" not in found.label
+
+
+def test_a_drawing_is_taken_apart_once_however_often_a_back_end_asks() -> None:
+    assert PICTURE.leaves() is PICTURE.leaves()
+    assert PICTURE.leaves() == tuple(leaf for part in PICTURE.parts for leaf in leaves(part))

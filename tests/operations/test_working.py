@@ -124,3 +124,10 @@ def test_a_result_has_only_the_digits_that_the_figures_give_back(value: float, p
 ])
 def test_a_figure_prints_without_exponent(value: float, told: str) -> None:
     assert figure(value) == told
+
+
+def test_a_working_told_again_is_the_same_and_nobody_can_alter_it() -> None:
+    ev = assess(TABLE, lift())
+    first = working(ev, "sling_strength[left]")
+    first.clear()
+    assert working(ev, "sling_strength[left]") == working(assess(TABLE, lift()), "sling_strength[left]") != []
