@@ -26,6 +26,11 @@ def writing(database: p.Database) -> AbstractContextManager[Any]:
     return database.atomic("IMMEDIATE")
 
 
+def reading(database: p.Database) -> AbstractContextManager[Any]:
+    """Everything read inside is of one moment, whatever is written meanwhile."""
+    return database.atomic("DEFERRED")
+
+
 def finish_schema(database: p.Database) -> None:
     """What the models cannot say: a task has one record, everything after it is a supplement."""
     database.execute_sql(ONE_RECORD_A_TASK)

@@ -12,6 +12,7 @@ from checklist_app.records.code import code
 from checklist_app.records.compared import differences
 from checklist_app.records.contents import wrong_contents
 from checklist_app.records.database import Server
+from checklist_app.records.sqlite import reading
 from checklist_app.records.store import Store
 
 SHORTEST_WITNESS = 12
@@ -36,6 +37,12 @@ def verify(store: Store, witnessed: Iterable[str] = (), only: str = "") -> Check
         witnessed: Digests, or their beginnings, that somebody kept elsewhere: from a print, a letter, a phone.
         only: Digest of the one record to look at.
     """
+    with reading(store.database):  # a record sealed meanwhile is in all tables or in none
+        return checked(store, witnessed, only)
+
+
+def checked(store: Store, witnessed: Iterable[str], only: str) -> Checked:
+    """The same, in a database that stands still."""
     sealed = chain.everything(store)
     looked_at = [one for one in sealed if only in ("", one.digest)]
     faults = [f"{name(one)}: {what}" for one in looked_at for what in wrong(store, one)]

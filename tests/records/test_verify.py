@@ -171,6 +171,21 @@ def test_a_cut_off_end_shows_only_to_somebody_who_kept_a_digest(store: Store) ->
     assert any("at least 12 signs" in fault for fault in verify(store, ["7c41"]).faults)
 
 
+def test_a_record_that_is_sealed_meanwhile_is_no_fault(store: Store) -> None:
+    """A server at work: what it changes between the record and its place in the catalogue is not seen."""
+    meanwhile, done = Store(store.folder), []
+
+    def at_the_catalogue(statement: str) -> None:
+        if 'FROM "card"' in statement and not done:
+            done.append(Card.delete().execute(meanwhile.database))
+
+    store.database.connection().set_trace_callback(at_the_catalogue)
+    assert verify(store).faults == ()
+    meanwhile.close()
+    assert done == [2]
+    assert any("missing in the catalogue" in fault for fault in verify(store).faults)
+
+
 def test_the_command_says_what_it_found_and_ends_accordingly(store: Store, capsys: pytest.CaptureFixture[str]) -> None:
     last = chain.everything(store)[-1].digest
     assert cli.main(["verify", str(store.folder), last]) == 0
