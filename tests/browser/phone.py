@@ -75,7 +75,7 @@ class Phone(Hand):
         """The tab is killed by the system; the same address is opened in another one."""
         address = self.page.url
         crashed: list[Page] = []
-        self.page.on("crash", crashed.append)
+        self.page.on("crash", lambda page: crashed.append(page))
         with suppress(BrowserError):  # it answers nothing any more, which is what was wanted
             self.page.goto("chrome://crash", timeout=5_000)
         assert crashed, "the tab lived on"
