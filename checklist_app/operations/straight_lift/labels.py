@@ -52,4 +52,4 @@ def leg_percent(checks: tuple[Check, ...], label: str) -> str:
     used = [highest_utilisation(check) for check in checks if check.row == label]
     highest = max(used, default=0.0)
 
-    return percent(highest) if highest > 0.0 else ""
+    return f"up to {percent(highest)}" if highest > 0.0 else ""

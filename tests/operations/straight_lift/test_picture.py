@@ -76,7 +76,7 @@ def test_members_carry_pull_angle_and_the_highest_utilisation_of_their_leg() -> 
     words = {p.words for p in picture.parts if isinstance(p, Text)}
     pull, angle = ev["leg_load_t[left]"], ev["leg_angle_deg[left]"]
     assert {f"{pull:.2f} t", f"{angle:.1f}°", "left 1.00 m"} <= words
-    assert f"{round(100 * ev.check('sling_strength[left]').outcome[0] / 0.7)} %" in words
+    assert f"up to {round(100 * ev.check('sling_strength[left]').outcome[0] / 0.7)} %" in words
     assert f"left leg at {angle:.1f}° from vertical pulls {pull:.2f} t" in picture.label
 
 
@@ -91,7 +91,7 @@ def test_the_sling_whose_length_is_being_entered_is_drawn_in_chalk() -> None:
 
 def test_over_the_limit_is_never_drawn_as_100_percent() -> None:
     _, picture = drawn(lift(both={"sling": sling(0.576)}))
-    assert "101 %" in {p.words for p in picture.parts if isinstance(p, Text)}
+    assert "up to 101 %" in {p.words for p in picture.parts if isinstance(p, Text)}
 
 
 def test_what_is_left_over_the_hook_is_measured_up_to_its_end_stop() -> None:
