@@ -4,6 +4,9 @@ import re
 import pytest
 
 from checklist_app.checklists.answer import addresses
+from checklist_app.checklists.procedure import PromptKind
+from checklist_app.checklists.running import running
+from checklist_app.checklists.steps import screens
 from tests.checklists.pages_checked import Checked, faults
 from tests.checklists.shop import AUDITOR, TODAY, Shop
 
@@ -153,3 +156,25 @@ def test_a_trial_that_nobody_made_is_not_done_and_work_stands_at_its_hold(rigged
     assert stages["Trial"] == "No trial lift yet."
     assert stages["Hold: release"] == "Not signed yet."
     assert page.count("job-now") == 1 and stages["Stop points"].startswith("Still open")
+
+
+def test_an_auditor_is_not_offered_a_key_to_sign_with(rigged: tuple[Shop, str]) -> None:
+    shop, _ = rigged
+
+    assert "/enrol" in shop.get("/today").html
+    assert "/enrol" not in shop.get("/today", person=AUDITOR).html
+
+
+@pytest.mark.parametrize("first, said", [("cannot_see", "Done, 1 not seen."), ("yes", "Done.")])
+def test_a_stage_with_something_that_nobody_could_see_says_so(first: str, said: str) -> None:
+    shop = Shop()
+    task = shop.begin()
+    for number, screen in enumerate(screens(running(shop.world, task), "stop-points")):
+        ticks = [place for place in screen.places if place.prompt.kind is PromptKind.TICK]
+        said_of = {"/".join(place.path): "yes" for place in ticks}
+        chosen = {place.name: place.prompt.choices[0] for place in screen.places if place.prompt.choices}
+        seen_or_not = {"/".join(ticks[0].path): first} if number == 0 else {}
+        shop.post(screen.href, said_of | chosen | seen_or_not)
+
+    page = shop.get(f"/tasks/{task}").html
+    assert said in page.partition("/stop-points")[2].partition("</li>")[0]

@@ -5,6 +5,7 @@ from checklist_app.checklists.answer import Answer, Request, page
 from checklist_app.checklists.checks_view import governing
 from checklist_app.checklists.frame import frame, whole
 from checklist_app.checklists.holds import HoldState, hold_states, void_words
+from checklist_app.checklists.places import places
 from checklist_app.checklists.procedure import Stage
 from checklist_app.checklists.progress import go_on, headline, no_trial_yet, stands_at
 from checklist_app.checklists.running import Running, running
@@ -13,6 +14,8 @@ from checklist_app.checklists.stops import stops
 from checklist_app.checklists.trials import TRIAL
 from checklist_app.checklists.words import day, mark
 from checklist_app.checklists.world import World
+
+CANNOT_SEE = "cannot_see"
 
 
 @page("/tasks/<task>")
@@ -58,8 +61,16 @@ def _stage(now: Running, stage: Stage, here: str | None) -> dict[str, Any]:
     note = f"Still open: {', '.join(still)}." if still else "Done."
     if stage.name == TRIAL and not now.folded.rows.get(TRIAL):
         still, note = [stage.words], "No trial lift yet."
+    elif not still and (unseen := _unseen(now, stage)):
+        note = f"Done, {unseen} not seen."
     state = "now" if stage.name == here else "" if still else "done"
     return {"state": state, "words": stage.words, "href": stage_href(now, stage.name), "note": note}
+
+
+def _unseen(now: Running, stage: Stage) -> int:
+    """How many things of a stage somebody says he cannot see: answered, and yet nobody has looked."""
+    said = (now.value(place.path) or {} for place in places(now.procedure, now.folded, stage.name))
+    return len([value for value in said if (value.get("type"), value.get("text")) == ("tick", CANNOT_SEE)])
 
 
 def _hold(now: Running, state: HoldState) -> dict[str, Any]:
