@@ -76,7 +76,7 @@ def restore(source: Path | str, folder: Path | str) -> Restored:
 def _begun(target: Path) -> Path:
     """An empty folder beside the target; a copy that was broken off is never taken for a whole one."""
     if target.is_symlink() or (target.exists() and not (target.is_dir() and not any(target.iterdir()))):
-        raise InTheWay(f"{target} is there already: name a folder that is not")
+        raise InTheWay(f"{target} is there already: give it another name first, or name a folder that is not there")
     unfinished = target.with_name(target.name + UNFINISHED)
     if unfinished.exists():
         shutil.rmtree(unfinished)
