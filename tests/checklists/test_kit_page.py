@@ -162,3 +162,23 @@ def test_a_pick_keeps_the_figures_of_its_version(begun: tuple[Shop, str]) -> Non
 
     assert world.items("gear")["R-21"].facts["wll_t"] == "1"
     assert running(world, task).task.answers[Key("sling", "left")].wll_t == 3.0
+
+
+def test_after_a_pick_the_rest_of_the_store_is_folded_and_the_tick_is_next(begun: tuple[Shop, str]) -> None:
+    shop, task = begun
+    before = shop.get(SLING.format(task)).html
+    shop.post(SLING.format(task), {"pick": "gear/R-21"})
+    after = shop.get(SLING.format(task)).html
+    folded = after.partition("<summary class=\"way\">Take another one, or none</summary>")[2]
+
+    assert "Take another one" not in before and "autofocus" not in before
+    assert 'name="tag"' in folded and "autofocus>" in after
+    shop.post(SLING.format(task), {"leg/1-left/sling_felt": "yes"})
+    assert "autofocus" not in shop.get(SLING.format(task)).html
+
+
+def test_a_number_refused_after_a_pick_is_said_where_it_can_be_seen(begun: tuple[Shop, str]) -> None:
+    shop, task = begun
+    shop.post(SLING.format(task), {"pick": "gear/R-21"})
+
+    assert '<details class="ways" open>' in shop.post(SLING.format(task), {"tag": "nothing-1"}).html
