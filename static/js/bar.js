@@ -35,6 +35,7 @@ async function lines({ kept, sent, refused }) {
     fullWords(),
     refused ? `${refused} not taken: see what the server says` : "",
     waiting && contact.signIn ? "Sign in again: what is kept here waits for it" : "",
+    contact.unsent,
     contact.words,
     contact.away || waiting ? reachedWords(reached, Date.now()) : "",
     waiting ? whyWords(Date.now() - since, location.protocol, trust) : "",

@@ -4,7 +4,7 @@ import { device } from "./device.js";
 import { meta, remember } from "./phone_store.js";
 
 const LIMIT_MS = 20_000;
-export const contact = { away: false, signIn: false, words: "" };
+export const contact = { away: false, signIn: false, words: "", unsent: "" };
 
 /* The server cannot be reached, or asks to be left alone for a while. */
 export class Wait extends Error {

@@ -12,6 +12,7 @@ const LIMIT_MS = 6_000; // a network that is half there hangs instead of failing
 const NEWS_MS = 1_500;
 const TAKES_LONGER = ["multipart/form-data"];
 const SERVER_GONE = new Set([502, 503, 504, 507]);
+const UNSENT = "Not sent: this phone cannot work it out now. The page is as you left it; try again";
 const CANNOT = "This cannot be worked out on this phone now. What you entered is kept on it.";
 
 /* Whether there are checks on this phone at all: a page that names none has none. */
@@ -39,6 +40,7 @@ function fill(xhr, said, loaded) {
   };
   for (const [name, value] of Object.entries(laid)) Object.defineProperty(xhr, name, { value, configurable: true });
   contact.from = "phone";
+  contact.unsent = "";
   loaded.call(xhr);
 }
 
@@ -58,8 +60,10 @@ async function here(detail, loaded, failed) {
     const pairs = config.verb === "post" ? [...config.formData.entries()] : [];
     fill(xhr, await answerHere(config.verb.toUpperCase(), address, pairs, fragment), loaded);
   } catch (fault) {
-    if (fragment) fill(xhr, cannot(fault, address), loaded);
-    else failed.call(xhr);
+    if (fragment) return void fill(xhr, cannot(fault, address), loaded);
+    contact.unsent = UNSENT;
+    failed.call(xhr);
+    document.dispatchEvent(new CustomEvent("phone:changed"));
   }
 }
 
@@ -89,6 +93,7 @@ document.addEventListener("htmx:beforeSend", ({ detail }) => {
     if (SERVER_GONE.has(xhr.status) || unsigned) return void local();
     contact.away = false;
     contact.from = "server";
+    contact.unsent = "";
     if (detail.requestConfig.formData?.has("made")) learned().then(() => loaded.call(xhr));
     else loaded.call(xhr);
   };

@@ -19,7 +19,7 @@ export async function boot(loadPyodide, engine, files) {
 
 /* Parts go in as [digest, bytes]; a picture lies elsewhere, and null says that it is there. */
 function taught({ python, phone }, how, { entries = [], parts = [], sealed = {}, cursor = null }) {
-  const given = python.toPy(parts);
+  const given = python.toPy(parts.map(([digest, data]) => [digest, data ?? undefined])); // null would not be None
   try {
     phone[how](JSON.stringify({ entries, sealed, cursor }), given);
   } finally {

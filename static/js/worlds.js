@@ -28,8 +28,8 @@ export async function bringUpToDate() {
   const revision = (await meta(REVISION)) ?? 0;
   if (status().state !== "ready" || revision === told) return;
   const [more, sealed, cursor] = await Promise.all([news(told), meta("sealed"), meta("cursor")]);
-  told = revision;
   await ask({ do: "learn", ...more, sealed: sealed ?? {}, cursor: cursor ?? null });
+  told = revision; // only now: what was not learned is told again
 }
 
 onReload(known);
