@@ -58,6 +58,12 @@ function complete() {
   if (status().state === "ready") navigator.serviceWorker.controller?.postMessage({ complete: true });
 }
 
+/* A page that was on its way while the service worker took over the others is taken by name. */
+async function joined() {
+  const { active } = await navigator.serviceWorker.ready;
+  if (!navigator.serviceWorker.controller) active.postMessage({ claim: true });
+}
+
 async function register() {
   if (!navigator.serviceWorker) return; // plain http has none
   navigator.serviceWorker.addEventListener("message", heard);
@@ -65,6 +71,7 @@ async function register() {
   document.addEventListener("engine:state", complete);
   navigator.serviceWorker.addEventListener("controllerchange", complete);
   watch(await navigator.serviceWorker.register("/sw.js", { updateViaCache: "none" }));
+  await joined();
 }
 
 register().catch((fault) => console.error(fault));

@@ -12,6 +12,7 @@ self.addEventListener("install", (event) => event.waitUntil(install()));
 self.addEventListener("activate", (event) => event.waitUntil(activate()));
 self.addEventListener("message", (event) => {
   if (event.data.take) self.skipWaiting();
+  if (event.data.claim) event.waitUntil(self.clients.claim());
   if (event.data.complete) event.waitUntil(completed());
 });
 self.addEventListener("fetch", (event) => {
