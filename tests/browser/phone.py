@@ -78,6 +78,8 @@ class Phone(Hand):
         self.page.on("crash", lambda page: crashed.append(page))
         with suppress(BrowserError):  # it answers nothing any more, which is what was wanted
             self.page.goto("chrome://crash", timeout=5_000)
+        with suppress(BrowserError):
+            self.page.wait_for_timeout(5_000)  # ends as soon as it is known
         assert crashed, "the tab lived on"
         self.page.close()
         self.page = self.new_page()
