@@ -2,7 +2,8 @@
 
 import { promptOf, said, same } from "./said.js";
 
-const answered = new WeakMap(); // container → what it said when its last entry was made
+const answered = new WeakMap(); // container → what it said when its last entry was made, or is being made
+const entered = new WeakMap(); // container → what its last entry says, once that entry is there
 
 /* A disagreement shows no answer. */
 function before(container) {
@@ -32,9 +33,23 @@ export function noteAnswered(changed) {
 }
 
 /* From here on this entry is what the page has seen at the prompt. */
-export function noteMade(container, digest) {
+export function noteMade(container, digest, now) {
+  entered.set(container, now);
   const prompt = promptOf(container);
   container.dataset.prompt = JSON.stringify({ ...prompt, replaces: [digest] });
   const seen = container.querySelector(`[name="${CSS.escape(`${prompt.path.join("/")}.seen`)}"]`);
   if (seen) seen.value = container.dataset.prompt;
+}
+
+/* Prompts whose answer came after the entries that a form brings: their own entry is on its way, so the plain field
+   must not be read as another. */
+export function notYetEntered(form) {
+  return [...form.querySelectorAll("[data-prompt]")].filter((container) => {
+    try {
+      const was = entered.has(container) ? entered.get(container) : said(container, null, true);
+      return !same(said(container, was), was) && promptOf(container).type !== "photo";
+    } catch {
+      return false;
+    }
+  }).map(promptOf);
 }

@@ -3,7 +3,7 @@
 
 import { bytes } from "./canonical.js";
 import { chance } from "./chance.js";
-import { changedPrompts, noteAnswered, noteMade } from "./changed.js";
+import { changedPrompts, notYetEntered, noteAnswered, noteMade } from "./changed.js";
 import { device, person } from "./device.js";
 import { keepSaid, reserve } from "./keep.js";
 import { MOST_MADE, SALT_BYTES, entry, moment } from "./make.js";
@@ -12,6 +12,7 @@ import { markSent } from "./sync.js";
 import { tellFull } from "./tell_full.js";
 
 const unsent = new WeakMap(); // form → what no answer has confirmed: { entries, parts, complete, made }
+const holding = new WeakMap(); // form → until its last answers are kept
 
 /* A phone that cannot keep anything says so; the form still brings what was said, counted from the clock. */
 function unkept(said, fault) {
@@ -22,8 +23,16 @@ function unkept(said, fault) {
   });
 }
 
+/* One after the other: a form sent again while its first answers are still being kept must bring those along, or the
+   server would read the same answers from its plain fields and make them a second time. */
+function hold(form) {
+  const next = (holding.get(form) ?? Promise.resolve()).then(() => holdNow(form));
+  holding.set(form, next.catch(() => {}));
+  return next;
+}
+
 /* Keep what was changed, and count ahead for a form that lets the server or the checks make entries. */
-async function hold(form) {
+async function holdNow(form) {
   const { changed, complete } = changedPrompts(form);
   const held = unsent.get(form) ?? { entries: [], parts: [] };
   unsent.set(form, held);
@@ -36,7 +45,7 @@ async function hold(form) {
   for (const { item, body, digest, parts } of made) {
     held.entries.push(body);
     held.parts.push(...parts);
-    noteMade(item.container, digest);
+    noteMade(item.container, digest, item.now);
   }
   const counter = held.complete ? 0 : await reserve(device(), MOST_MADE).catch(() => 0);
   held.made = counter ? JSON.stringify({ at: moment(), counter, salt: chance(SALT_BYTES) }) : "";
@@ -65,8 +74,15 @@ document.addEventListener("htmx:confirm", (event) => {
 
 document.addEventListener("htmx:configRequest", ({ detail }) => {
   const form = detail.verb === "post" ? detail.elt.closest?.("form") : null;
-  for (const [name, text] of form ? fields(form) : []) detail.formData.append(name, text);
+  if (!form || !unsent.has(form)) return;
+  for (const { path } of notYetEntered(form)) leaveOut(detail.formData, path.join("/"));
+  for (const [name, text] of fields(form)) detail.formData.append(name, text);
 });
+
+function leaveOut(data, name) {
+  const own = [...data.keys()].filter((key) => key === name || key.startsWith(`${name}.`));
+  own.forEach((key) => data.delete(key));
+}
 
 document.addEventListener("htmx:afterRequest", ({ detail }) => {
   const held = unsent.get(detail.requestConfig?.elt?.closest?.("form"));
