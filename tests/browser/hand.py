@@ -9,6 +9,7 @@ from tests.browser.server import Server
 
 NONE = None
 SLOW = 12_000
+BREATH_MS = 250
 
 
 class Hand:
@@ -70,6 +71,7 @@ class Hand:
         boxes = self.page.locator('#work .tick:not(.tick-way) input[type="checkbox"]')
         for number in range(boxes.count()):
             boxes.nth(number).check()
+            self.breathe()
 
     def choose(self, question: str, answer: str) -> None:
         group = self.page.get_by_role("group", name=re.compile(question))
@@ -81,14 +83,21 @@ class Hand:
             self.page.locator(f'[id="{field.get_attribute("id")}-prompt"] summary').first.click()
         field.fill(text)
         field.blur()
+        self.breathe()
         if how:
             self.page.locator(f'select[name="{name}.how"]').select_option(how)
+            self.breathe()
+
+    def breathe(self) -> None:
+        """No hand is faster than this, in gloves least of all."""
+        self.page.wait_for_timeout(BREATH_MS)
 
     def field(self, name: str) -> Locator:
         return self.page.locator(f'#work input[name="{name}"]').first
 
     def next(self) -> None:
         """The way on, at the foot of the screen."""
+        self.breathe()
         before = self.page.url
         self.page.locator(".dock .button-go").click()
         self.page.wait_for_url(lambda url: url != before, timeout=SLOW)
