@@ -5,8 +5,9 @@ from enum import Enum
 from checklist_app.mechanics.sling_modes import Hitch
 from checklist_app.operations import settings
 from checklist_app.operations.gear import Eye, Hoist, Hook, LoadCell, PickPoint, Shackle, Sling
-from checklist_app.operations.graph import Day, Entry, Group, NotUsed, Obtained
+from checklist_app.operations.graph import Day, Entry, Group, NotUsed
 from checklist_app.operations.obtained import CG_HOW, LENGTH_HOW, MASS_HOW
+from checklist_app.operations.straight_lift.trial_entries import TRIAL
 from checklist_app.operations.task import Measured
 
 
@@ -18,11 +19,6 @@ class EyesGiven(Enum):
     COORDINATES = "coordinates"
 
 
-LOAD_CELL_HOW = (Obtained("load cell", "read on a load cell", relative=settings.LOAD_CELL_READING.value),)
-TILT_HOW = (
-    Obtained("inclinometer", "read on an inclinometer", plus_minus=settings.INCLINOMETER.value),
-    Obtained("spirit level", "by spirit level or plumb line", plus_minus=settings.SPIRIT_LEVEL.value),
-)
 FROM_REGISTER = NotUsed("added up from sling and fittings")
 RIGGING_FROM_REGISTER = NotUsed("added up from the gear")
 TAG = settings.TAG_LENGTH.value
@@ -104,13 +100,6 @@ LEG = (
     Entry("eye_x_m", "eye, lengthwise", float, "m", -20.0, 20.0, (-2.0, 2.0), LENGTH_HOW),
     Entry("eye_y_m", "eye, crosswise", float, "m", -10.0, 10.0, (-1.0, 1.0), LENGTH_HOW),
     Entry("eye_z_m", "eye, height", float, "m", -20.0, 20.0, (-2.0, 3.0), LENGTH_HOW),
-)
-TRIAL = (
-    Entry("lifted_mm", "lifted", float, "mm", 1.0, 500.0, (10.0, 50.0)),
-    Entry("held_s", "held", float, "s", 0.0, 3600.0, (30.0, 300.0)),
-    Entry("hook_load_kg", "hook load", float, "kg", 0.0, 200_000.0, (200.0, 5000.0), LOAD_CELL_HOW, may_be_none=True),
-    Entry("tilt_along_deg", "tilt lengthwise", float, "°", 0.0, 90.0, (0.0, 3.0), TILT_HOW),
-    Entry("tilt_across_deg", "tilt crosswise", float, "°", 0.0, 90.0, (0.0, 3.0), TILT_HOW),
 )
 ENTRIES = (
     *LOAD, *PLACE, *HOOK,
