@@ -1,43 +1,9 @@
 """Where every figure of the engineering floor comes from, and whether it was read, derived or is from memory."""
 
-from dataclasses import dataclass
-from enum import Enum
+from checklist_app.mechanics.slings.sources import SLING_SOURCES
+from checklist_app.mechanics.source import DERIVED, FROM_MEMORY, HOUSE, READ, Source, Status
 
-
-class Status(Enum):
-    """How well a value is vouched for."""
-
-    READ = "read"
-    DERIVED = "derived"
-    FROM_MEMORY = "from memory"
-    HOUSE = "house setting"
-
-
-@dataclass(frozen=True)
-class Source:
-    """A public document, our own statics, or a setting of the house."""
-
-    title: str
-    edition: str
-    publisher: str
-    year: str
-    status: Status
-    restated: str = ""
-
-    def words(self) -> str:
-        """As it stands in a record: what it is, whose, and how far it was seen.
-
-        Example:
-            >>> SOURCES["BIPM_SI_BROCHURE"].words()
-            'The International System of Units (SI), 9th edition, BIPM, 2019 (read)'
-        """
-        parts = [part for part in (self.title, self.edition, self.publisher, self.year) if part]
-        seen = f"{self.status.value}, as restated by {self.restated}" if self.restated else self.status.value
-
-        return f"{', '.join(parts)} ({seen})"
-
-
-READ, DERIVED, FROM_MEMORY, HOUSE = Status.READ, Status.DERIVED, Status.FROM_MEMORY, Status.HOUSE
+__all__ = ["SOURCES", "Source", "Status"]
 
 SOURCES = {
     # written rules, read in public restatements
@@ -121,4 +87,6 @@ SOURCES = {
     ),
     # settings of the house
     "HOUSE_SETTING": Source("Setting of this house", "", "the workshop", "", HOUSE),
+    # slings: kept with the package that uses them
+    **SLING_SOURCES,
 }
