@@ -1,5 +1,6 @@
 """Where every figure of the engineering floor comes from, and whether it was read, derived or is from memory."""
 
+from checklist_app.mechanics.hanging.sources import HANGING_SOURCES
 from checklist_app.mechanics.slings.sources import SLING_SOURCES
 from checklist_app.mechanics.source import DERIVED, FROM_MEMORY, HOUSE, READ, Source, Status
 
@@ -89,4 +90,5 @@ SOURCES = {
     "HOUSE_SETTING": Source("Setting of this house", "", "the workshop", "", HOUSE),
     # slings: kept with the package that uses them
     **SLING_SOURCES,
+    **HANGING_SOURCES,
 }
