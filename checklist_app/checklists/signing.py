@@ -14,9 +14,14 @@ from checklist_app.checklists.statement import Signer, statement
 from checklist_app.checklists.values import Value
 from checklist_app.checklists.world import World
 
-PIN, PHONE_KEY = "pin", "phone-key"
-"""How a signer was verified: by the server, to which he gave his PIN, or by the phone, which has a key of his."""
-HOW_WORDS = {PIN: "PIN", PHONE_KEY: "PIN on enrolled phone"}
+PIN, PHONE_KEY, LOCK, SHARED_LOCK = "pin", "phone-key", "phone-lock", "shared-lock"
+"""How a signer was verified: by the server, to which he gave his PIN, or by a phone that has a key of his, which his
+PIN opens or the phone's own screen lock. A shared lock's key may be copied to other devices of its owner."""
+HOW_WORDS = {PIN: "PIN", PHONE_KEY: "PIN on enrolled phone",
+             LOCK: "screen lock of the enrolled phone (user verified)",
+             SHARED_LOCK: "screen lock (user verified), by a key that its owner's devices share"}
+LOCKS = frozenset({LOCK, SHARED_LOCK})
+BY_KEY = LOCKS | {PHONE_KEY}
 
 
 @dataclass(frozen=True)

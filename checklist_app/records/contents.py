@@ -5,11 +5,13 @@ from typing import Any
 
 from checklist_app.checklists.again import evaluated
 from checklist_app.checklists.canonical import digest, parse
+from checklist_app.checklists.signing import BY_KEY
 from checklist_app.checklists.statement import evaluation
 from checklist_app.records.chain import Sealed
 from checklist_app.records.code import code
 from checklist_app.records.compared import differences
 from checklist_app.records.database import Kept
+from checklist_app.records.proved import unproved_now
 from checklist_app.records.store import Store
 
 MOST, FEW = 500, 8
@@ -19,6 +21,7 @@ def wrong_contents(store: Store, record: Mapping[str, Any], one: Sealed) -> Iter
     """What is wrong with the things that a whole text names."""
     yield from wrong_entries(store, record)
     yield from wrong_parts(store, record)
+    yield from wrong_signatures(store, record)
     if record["about"] != ["task", one.task]:
         yield f"its row says task {one.task}, its text {record['about'][-1]}"
     if record["code"] == code():
@@ -43,6 +46,14 @@ def wrong_parts(store: Store, record: Mapping[str, Any]) -> Iterator[str]:
             yield f"{meant(record, name)} is gone"
         elif digest(data) != name:
             yield f"{meant(record, name)} was altered"
+
+
+def wrong_signatures(store: Store, record: Mapping[str, Any]) -> Iterator[str]:
+    """Signatures by phones' keys, each checked anew with the public half that the record holds."""
+    for one in record["signoffs"]:
+        if one["how"] in BY_KEY:
+            statement = store.parts.get(one["statement"])
+            yield from (f"the signature of {one['name']}: {what}" for what in unproved_now(one, statement))
 
 
 def wrong_evaluation(record: Mapping[str, Any]) -> Iterator[str]:

@@ -12,7 +12,7 @@ from checklist_app.records.account_tables import create_account_tables
 from checklist_app.records.card_table import TABLES as CARD_TABLES
 from checklist_app.records.key_tables import TABLES as KEY_TABLES
 
-SCHEMA = 2
+SCHEMA = 3
 DIGEST_LENGTH = "length(digest) = 64"
 
 

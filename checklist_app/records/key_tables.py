@@ -6,7 +6,9 @@ import peewee as p
 class SignKey(p.Model):
     """A key made in a phone, for one person there. Only its public half ever leaves the phone.
 
-    `id` is the SHA-256 of the public point. `ended_at` is empty while the key is good.
+    `id` is the SHA-256 of the public point. `ended_at` is empty while the key is good. `how` is what opens it: the PIN,
+    or the phone's screen lock; then `credential` is what the phone calls it, `rp_id` the name it was made for, and
+    `origin` the pages on which it signs.
     """
 
     id = p.CharField(64, primary_key=True)
@@ -16,6 +18,10 @@ class SignKey(p.Model):
     made_at = p.CharField(20)
     ended_at = p.CharField(20, default="")
     ended_why = p.CharField(200, default="")
+    how = p.CharField(16, default="phone-key", constraints=[p.SQL("DEFAULT 'phone-key'")])
+    credential = p.CharField(2046, default="", constraints=[p.SQL("DEFAULT ''")])
+    rp_id = p.CharField(253, default="", constraints=[p.SQL("DEFAULT ''")])
+    origin = p.CharField(300, default="", constraints=[p.SQL("DEFAULT ''")])
 
 
 class Contact(p.Model):

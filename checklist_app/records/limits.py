@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from typing import Any
 
 from checklist_app.checklists.running import Running
-from checklist_app.checklists.signing import PHONE_KEY
+from checklist_app.checklists.signing import LOCKS, PHONE_KEY, SHARED_LOCK
 
 ALWAYS = (
     "It shows what people entered and photographed, and what follows from it. It does not show what nobody looked at.",
@@ -17,6 +17,10 @@ ALWAYS = (
 UNTRIED = "No trial was entered: hook load and tilt are planned values, not measured ones."
 BY_PHONE = ("PIN on enrolled phone: a key of that phone signed the statement. A short PIN can be guessed by whoever "
             "steals the phone and takes it apart.")
+BY_LOCK = ("Screen lock of the enrolled phone: the phone's own authenticator had verified whoever held it, by finger, "
+           "face or the phone's code, and signed the statement. Everybody who can unlock that phone can do so.")
+BY_SHARED_LOCK = ("Where a key is shared by its owner's devices, any of them, and whoever gets into the account that "
+                  "carries it from one to the other, could have signed.")
 UNSIGNED = "No sign-off was given."
 
 
@@ -27,8 +31,10 @@ def limits(now: Running, found: Mapping[str, Any]) -> list[str]:
         own.append(UNTRIED)
     if not any(entry.type == "signature" for entry in now.folded.known.values()):
         own.append(UNSIGNED)
-    if any(entry.value.get("how") == PHONE_KEY for entry in now.folded.known.values() if entry.type == "signature"):
-        own.append(BY_PHONE)
+    ways = {entry.value["how"] for entry in now.folded.known.values() if entry.type == "signature"}
+    own += [BY_PHONE] if PHONE_KEY in ways else []
+    own += [BY_LOCK] if ways & LOCKS else []
+    own += [BY_SHARED_LOCK] if SHARED_LOCK in ways else []
     if found["waiting"]:
         own.append(f"{len(found['waiting'])} checks could not be made: an entry was missing.")
     if found["refused"]:

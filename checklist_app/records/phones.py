@@ -61,7 +61,7 @@ def _by_device(rows: p.ModelSelect) -> dict[str, list[str]]:
 
 
 def _called(names: dict[str, str], people: list[str] | tuple[str, ...]) -> tuple[str, ...]:
-    return tuple(sorted(names.get(person, person) for person in people))
+    return tuple(sorted({names.get(person, person) for person in people}))
 
 
 def _backwards(at: str) -> tuple[int, ...]:

@@ -5,7 +5,7 @@ knows: whose key it is, whether it was still good, how long the phone had not be
 come to when they are worked out here.
 """
 
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterable, Iterator, Mapping
 from dataclasses import dataclass
 from datetime import date, datetime, timedelta
 from typing import Any
@@ -20,13 +20,14 @@ from checklist_app.checklists.procedure import Hold, procedures
 from checklist_app.checklists.refusals import refusals
 from checklist_app.checklists.running import NotBegun, running
 from checklist_app.checklists.signers import unsettled
-from checklist_app.checklists.signing import PHONE_KEY
+from checklist_app.checklists.signing import BY_KEY, LOCKS
 from checklist_app.checklists.statement import FORM
 from checklist_app.checklists.verdicts import MAY_BE_SIGNED, verdicts, within
 from checklist_app.mechanics.lift_class import LiftClass
 from checklist_app.operations.settings import SIGNS_ALONE
 from checklist_app.records.key_tables import SignKey
-from checklist_app.records.signature import fits
+from checklist_app.records.proved import misfits
+from checklist_app.records.screen_lock import count
 
 CLOCK_SLACK = timedelta(minutes=10)
 """So far a phone's clock may go wrong before its time is not believed."""
@@ -34,7 +35,7 @@ ZONES = timedelta(days=1)
 """The day of a workshop and the day of a device's time, which is UTC, differ by one at most."""
 UNREADABLE = "its statement cannot be read"
 STRANGE_KEY = "its key was never registered for this person on this phone"
-WRONG_SIGNATURE = "its signature does not fit the statement"
+WENT_BACK = "the screen lock's counter went back: there may be a copy of its key"
 SHAPE: Mapping[str, type] = {
     "about": list, "at": str, "capacity": str, "cursor": dict, "day": str, "device": str, "evaluation": dict,
     "gear": list, "hold": str, "inputs": list, "lift_class": str, "meaning": str, "own_work": bool, "person": dict,
@@ -57,6 +58,7 @@ class Known:
         authors: Who gave the answers that it covers, as far as they have arrived, by entry.
         contact: When the phone was last in touch before it signed.
         received_at: When the sign-off came.
+        counts: Of the other sign-offs by this key that count: the device's counter and the authenticator's.
     """
 
     key: SignKey | None
@@ -66,6 +68,7 @@ class Known:
     authors: Mapping[str, str]
     contact: str
     received_at: str
+    counts: tuple[tuple[int, int], ...] = ()
 
 
 def statement_in(data: bytes | None) -> Mapping[str, Any] | None:
@@ -96,10 +99,11 @@ def _reasons(entry: Entry, data: bytes, signed: Mapping[str, Any], known: Known)
     if key is None or (key.device, key.person) != (entry.device, entry.author):
         yield STRANGE_KEY
         return
-    if not fits(bytes.fromhex(key.public), _bytes(entry.value.get("signature", "")), data):
-        yield WRONG_SIGNATURE
-    if not belongs(entry, signed) or signed["at"] != entry.at or entry.value["how"] != PHONE_KEY:
+    yield from misfits(key, entry.value, data)
+    if not belongs(entry, signed) or signed["at"] != entry.at or not entry.value["how"] == key.how in BY_KEY:
         yield OTHER_WORDS
+    if key.how in LOCKS and went_back(entry.counter, count(entry.value), known.counts):
+        yield WENT_BACK
     if known.revoked:
         yield REVOKED
     if key.ended_at:
@@ -167,8 +171,10 @@ def alone_too_long(made_at: str, contact: str, received_at: str) -> bool:
     return made - last > timedelta(hours=SIGNS_ALONE.value)
 
 
-def _bytes(text: str) -> bytes:
-    try:
-        return bytes.fromhex(text)
-    except ValueError:
-        return b""
+def went_back(made: int, counted: int, others: Iterable[tuple[int, int]]) -> bool:
+    """Whether an authenticator counted otherwise than the device that asked it: the one who signed later counts higher.
+
+    By the device's own counter, because sign-offs arrive in any order. An authenticator that never counts says 0.
+    """
+    return any((counted <= other) if made > before else (counted >= other)
+               for before, other in others if counted or other)

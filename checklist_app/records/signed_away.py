@@ -3,7 +3,7 @@
 from typing import Any
 
 from checklist_app.checklists.entry import trusted
-from checklist_app.checklists.signing import PHONE_KEY
+from checklist_app.checklists.signing import BY_KEY, LOCKS
 from checklist_app.records.database import Kept
 from checklist_app.records.store import Store
 from checklist_app.records.unknowing import unknowing
@@ -19,12 +19,19 @@ def add_proofs(store: Store, task: str, body: dict[str, Any]) -> str:
     unaware = {one.entry.digest: list(one.why) for one in unknowing(store, task)}
     for one in body["signoffs"]:
         one["unknowing"] = unaware.get(one["entry"], [])
-        if one["how"] == PHONE_KEY:
-            value = _value(store, one["entry"])
-            key = store.keys.find(value["key"])
-            one |= {"key": value["key"], "signature": value["signature"], "public": key.public if key else ""}
+        if one["how"] in BY_KEY:
+            one |= _proof(store, _value(store, one["entry"]))
 
     return FIRST if unaware.keys() - _acknowledged(store, body) else ""
+
+
+def _proof(store: Store, value: dict[str, Any]) -> dict[str, str]:
+    key = store.keys.find(value["key"])
+    proof = {"key": value["key"], "signature": value["signature"], "public": key.public if key else ""}
+    if value["how"] in LOCKS:
+        proof |= {name: value[name] for name in ("authenticator", "client", "credential")}
+        proof |= {"rp_id": key.rp_id if key else "", "origin": key.origin if key else ""}
+    return proof
 
 
 def _value(store: Store, name: str) -> dict[str, Any]:

@@ -1,12 +1,13 @@
 """Sign-offs that arrive from phones with a key: what the server knows around each is gathered, then it is judged."""
 
 from collections.abc import Iterable, Mapping
+from datetime import datetime
 from typing import Any
 
 import peewee as p
 
 from checklist_app.checklists.entry import Entry, trusted
-from checklist_app.checklists.signing import PHONE_KEY
+from checklist_app.checklists.signing import BY_KEY, LOCKS
 from checklist_app.records.database import Kept, Receipt
 from checklist_app.records.devices import Devices
 from checklist_app.records.door import CONFIRMED, LATER, Brought
@@ -14,14 +15,15 @@ from checklist_app.records.key_tables import SignKey
 from checklist_app.records.keys import Keys
 from checklist_app.records.memory import Memory
 from checklist_app.records.parts import Parts
-from checklist_app.records.proof import UNREADABLE, Known, statement_in, unproved
+from checklist_app.records.proof import UNREADABLE, WENT_BACK, Known, statement_in, unproved
+from checklist_app.records.screen_lock import count
 
 NOT_HERE = "its statement has not arrived yet"
 
 
 def is_by_key(entry: Entry) -> bool:
     """Whether a sign-off was made with a phone's key."""
-    return entry.type == "signature" and bool(entry.value["how"] == PHONE_KEY)
+    return entry.type == "signature" and entry.value["how"] in BY_KEY
 
 
 def let_in_by_key(brought: Iterable[Brought], keys: Keys) -> None:
@@ -51,17 +53,23 @@ class SigningPhones:
         self.keys, self.devices, self.memory, self.parts = keys, devices, memory, parts
         self.db: p.Database = keys.db
 
-    def unproved(self, entry: Entry, role: str, parts: Mapping[str, bytes], received_at: str) -> str:
-        """Why a sign-off counts for nothing; empty when it counts. `parts` came along with it."""
+    def unproved(self, entry: Entry, role: str, parts: Mapping[str, bytes], received_at: str,
+                 beside: Iterable[Entry] = ()) -> str:
+        """Why a sign-off counts for nothing; empty when it counts. `parts` came along with it, and so did what counts
+        `beside` it. A key of which there may be a copy ends."""
         data = parts.get(entry.value["statement"]) or self.parts.get(entry.value["statement"])
         signed = statement_in(data)
         if data is None or signed is None:
             return UNREADABLE
         key = self.keys.find(entry.value.get("key", ""))
 
-        return unproved(entry, data, Known(
+        words = unproved(entry, data, Known(
             key, self.devices.is_revoked(entry.device), role, self._capacities(entry.author, received_at),
-            self._authors(signed), self._contact(entry.device, signed, key), received_at))
+            self._authors(signed), self._contact(entry.device, signed, key), received_at, self._counts(entry, beside)))
+        if words == WENT_BACK and key is not None:
+            self.keys.end_copied(key.id, datetime.fromisoformat(received_at))
+
+        return words
 
     def _capacities(self, person: str, received_at: str) -> dict[str, str]:
         day = self.memory.day or received_at[:10]
@@ -81,6 +89,17 @@ class SigningPhones:
             query = Kept.select(Kept.digest, Kept.data).where(Kept.digest.in_(some)).tuples()
             found |= {name: trusted(bytes(data)).author for name, data in query.execute(self.db)}
         return found
+
+    def _counts(self, entry: Entry, beside: Iterable[Entry]) -> tuple[tuple[int, int], ...]:
+        """How the device and its authenticator had counted at the other sign-offs by this key that count."""
+        if entry.value["how"] not in LOCKS:
+            return ()
+        query = (Kept.select(Kept.data).join(Receipt)
+                 .where(Kept.device == entry.device, Kept.type == "signature", Receipt.counts).tuples())
+        others = {one.digest: one for one in (*(trusted(bytes(data)) for data, in query.execute(self.db)), *beside)
+                  if one.type == "signature" and one.value.get("key") == entry.value.get("key")}
+        others.pop(entry.digest, None)
+        return tuple((one.counter, count(one.value)) for one in others.values())
 
     def _contact(self, device: str, signed: Mapping[str, Any], key: SignKey | None) -> str:
         """When the phone was last in touch before it signed: it was told the number in the statement then, or some

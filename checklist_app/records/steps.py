@@ -17,8 +17,21 @@ KEYS_OF_PHONES = (
     'CREATE INDEX "comparison_task" ON "comparison" ("task")',
 )
 
+SCREEN_LOCKS = (
+    """ALTER TABLE "signkey" ADD COLUMN "how" VARCHAR(16) NOT NULL DEFAULT 'phone-key'""",
+    """ALTER TABLE "signkey" ADD COLUMN "credential" VARCHAR(2046) NOT NULL DEFAULT ''""",
+    """ALTER TABLE "signkey" ADD COLUMN "rp_id" VARCHAR(253) NOT NULL DEFAULT ''""",
+    """ALTER TABLE "signkey" ADD COLUMN "origin" VARCHAR(300) NOT NULL DEFAULT ''""",
+)
+
 
 def to_schema_2(database: p.Database) -> None:
     """Phones sign away from the server: their keys, their contacts, and their evaluations held against the server's."""
     for words in KEYS_OF_PHONES:
+        database.execute_sql(words)
+
+
+def to_schema_3(database: p.Database) -> None:
+    """Keys that a phone's screen lock opens, beside those that a PIN opens: every key so far is one of these."""
+    for words in SCREEN_LOCKS:
         database.execute_sql(words)

@@ -172,7 +172,8 @@ class Store:
         for name, entry in taken.items():
             role = roles.get(entry.author, "")
             if is_by_key(entry) and role != AUDITOR:
-                marks[name] = self.signing_phones.unproved(entry, role, parts, received_at)
+                beside = [taken[other] for other, mark in marks.items() if not mark]
+                marks[name] = self.signing_phones.unproved(entry, role, parts, received_at, beside)
                 continue
             marks[name] = powerless(entry, role) or comes_second(entry, role, said) or unsound(entry, parts)
             if not marks[name]:

@@ -7,11 +7,11 @@ import peewee as p
 
 from checklist_app.records import sqlite
 from checklist_app.records.database import SCHEMA, SchemaVersion, create_tables
-from checklist_app.records.steps import to_schema_2
+from checklist_app.records.steps import to_schema_2, to_schema_3
 
 Step = Callable[[p.Database], None]
 
-STEPS: Mapping[int, Step] = {1: to_schema_2}
+STEPS: Mapping[int, Step] = {1: to_schema_2, 2: to_schema_3}
 """Version → what makes the next one of it. A step is never changed once it has been published."""
 
 

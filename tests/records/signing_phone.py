@@ -38,6 +38,8 @@ def public(key: ec.EllipticCurvePrivateKey) -> bytes:
 class SigningPhone:
     """One person's key in one phone, registered at the server of a lift."""
 
+    how = signing.PHONE_KEY
+
     def __init__(self, lift: Lift, person: str = SIGNER, device: str = PHONE) -> None:
         self.lift, self.store, self.person, self.device = lift, lift.store, person, device
         self.key = ec.generate_private_key(ec.SECP256R1())
@@ -62,7 +64,7 @@ class SigningPhone:
         request = Request("POST", "/", form={"ink": (DRAWN,)}, device=self.device, counter=self.lift.counter,
                           at=at or self.lift.at, salt=f"salt-{self.lift.counter}")
         may = may_sign(task, state, who, DAY)
-        made = signing.sign(request, world, task, state, who, signing.PHONE_KEY, may, self.id)
+        made = signing.sign(request, world, task, state, who, self.how, may, self.id)
         return self.finished(made.keep[0], dict(made.parts), changed)
 
     def finished(self, made: Entry, parts: dict[str, bytes], changed: dict[str, object]
@@ -71,9 +73,13 @@ class SigningPhone:
         statement = parts.pop(made.value["statement"])
         statement = canonical(parse(statement) | changed) if changed else statement
         body = parse(made.data)
-        body["value"] |= {"statement": digest_of(statement), "signature": raw(self.key, statement).hex()}
+        body["value"] |= {"statement": digest_of(statement), **self.proof(statement)}
         entry = read(canonical(body))
         return entry, parts | {digest_of(statement): statement}
+
+    def proof(self, statement: bytes) -> dict[str, str]:
+        """What goes into the entry as the proof that this key signed."""
+        return {"signature": raw(self.key, statement).hex()}
 
     def signed_as(self, entry: Entry, parts: dict[str, bytes], **changed: object) -> tuple[Entry, dict[str, bytes]]:
         """The same sign-off over a statement that was tampered with before it was signed."""

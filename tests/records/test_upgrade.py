@@ -67,6 +67,19 @@ def test_todays_tables_are_those_that_are_kept_under_todays_schema(tmp_path):
     assert tables(kept_schema.text(tmp_path / "new")) == tables(KEPT[SCHEMA].read_text())
 
 
+def test_a_key_registered_before_screen_locks_were_known_goes_on_signing_with_its_pin(tmp_path):
+    folder = folder_of(KEPT[2], tmp_path / "data")
+    with closing(sqlite3.connect(folder / DATABASE)) as database:
+        row = ("a" * 64, "d-1", "p-1", "04", "2026-11-25T06:00:00Z", "", "")
+        database.execute("INSERT INTO signkey VALUES (?, ?, ?, ?, ?, ?, ?)", row)
+        database.commit()
+    store = Store(folder)
+    key = store.keys.find("a" * 64)
+    assert store.keys.good("d-1") == {"p-1": "a" * 64} and store.keys.locks("d-1") == {}
+    assert (key.how, key.credential, key.rp_id, key.origin) == ("phone-key", "", "", "")
+    store.close()
+
+
 def test_there_is_a_step_from_every_schema_to_the_next():
     assert set(STEPS) == set(range(1, SCHEMA))
 
