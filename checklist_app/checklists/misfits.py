@@ -4,11 +4,13 @@ A form offers only what fits, but answers also come from other devices, from old
 changed. What binds is therefore looked at once more where it is used.
 """
 from collections import Counter
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Set
 
+from checklist_app.checklists.conditions import may_be_asked
 from checklist_app.checklists.entry import Path
 from checklist_app.checklists.filled import build_state
 from checklist_app.checklists.fold import Folded
+from checklist_app.checklists.legs import SLING, legs_of
 from checklist_app.checklists.places import Place, places
 from checklist_app.checklists.procedure import Procedure, Prompt, PromptKind
 from checklist_app.checklists.register import Item
@@ -33,7 +35,8 @@ def misfits(procedure: Procedure, folded: Folded, items: Mapping[Path, Item]) ->
     found = {path: words for path, value in folded.values.items()
              if path in asked and (words := _misfit(asked[path], path, value, items))}
 
-    return {**found, **dict(_elsewhere(procedure, folded)), **dict(_twice(folded))}
+    unasked = {path for path, place in asked.items() if not may_be_asked(place, folded)}
+    return {**found, **dict(_elsewhere(procedure, folded)), **dict(_twice(folded, unasked, items))}
 
 
 def _misfit(place: Place, path: Path, value: Value, items: Mapping[Path, Item]) -> str:
@@ -74,11 +77,18 @@ def _elsewhere(procedure: Procedure, folded: Folded) -> Iterator[tuple[Path, str
             yield path, "The load was picked anew, with other figures. Choose its point again."
 
 
-def _twice(folded: Folded) -> Iterator[tuple[Path, str]]:
-    """One piece of gear hangs in one place."""
-    picked = {path: value["subject"] for path, value in folded.values.items()
-              if value["type"] == "pick" and value["subject"].partition("/")[0] in WITH_ONE_PLACE}
+def _twice(folded: Folded, unasked: Set[Path], items: Mapping[Path, Item]) -> Iterator[tuple[Path, str]]:
+    """One piece of gear hangs in one place; a sling of several legs in as many slings as it has legs."""
+    picked = {path: value["subject"] for path, value in folded.values.items() if path not in unasked
+              and value["type"] == "pick" and value["subject"].partition("/")[0] in WITH_ONE_PLACE}
     counted = Counter(picked.values())
     for path, subject in picked.items():
-        if counted[subject] > 1:
-            yield path, f"{subject.partition('/')[2]} stands in {counted[subject]} places of the kit. It hangs in one."
+        most = legs_of(items[path]) if path in items and path[-1] == SLING else 1
+        if counted[subject] > most:
+            yield path, _too_often(subject.partition("/")[2], counted[subject], most)
+
+
+def _too_often(name: str, counted: int, most: int) -> str:
+    if most == 1:
+        return f"{name} stands in {counted} places of the kit. It hangs in one."
+    return f"{name} stands in {counted} places of the kit. It has {most} legs."

@@ -46,7 +46,7 @@ def check_words(running: Running, name: str) -> str:
     """A check as it is called: title and row."""
     bare, _, row = name.partition("[")
     title = next((check.clause.title for check in running.evaluation.checks if check.quantity == bare), bare)
-    return f"{row.rstrip(']')} {title}" if row else title
+    return f"{label(row.rstrip(']'))} {title}" if row else title
 
 
 def _words(procedure: Procedure, name: str) -> str:

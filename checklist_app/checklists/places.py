@@ -17,6 +17,8 @@ class Place:
     step: Step
     prompt: Prompt
     row: str = ""
+    alone: bool = False
+    """Whether its row is the only one of its group: then nobody needs to be told which."""
 
     @property
     def path(self) -> Path:
@@ -40,27 +42,28 @@ class Place:
 
     @property
     def label(self) -> str:
-        """The row as it is called: "left"."""
-        return label(self.row)
+        """The row as it is called: "left"; nothing where there is only one."""
+        return "" if self.alone else label(self.row)
 
 
 def label(row: str) -> str:
     """What a row is called: the part of its id after the first dash.
 
     Example:
-        >>> label("1-left"), label("")
-        ('left', '')
+        >>> label("1-left"), label("3-left_rear"), label("")
+        ('left', 'left rear', '')
     """
-    return row.partition("-")[2] or row
+    return (row.partition("-")[2] or row).replace("_", " ")
 
 
 def with_row(row: str, words: str) -> str:
     """Words with the name of their row.
 
     Example:
-        >>> with_row("left", "sling"), with_row("right", "what carries the eye"), with_row("", "hoist")
-        ('Left sling', 'What carries the eye, right', 'Hoist')
+        >>> with_row("left", "sling"), with_row("right_rear", "what carries the eye"), with_row("", "hoist")
+        ('Left sling', 'What carries the eye, right rear', 'Hoist')
     """
+    row = row.replace("_", " ")
     behind = f"{words}, {row}"
     said = words if not row else behind if words.startswith("what ") else f"{row} {words}"
 
@@ -72,7 +75,7 @@ def places(procedure: Procedure, folded: Folded, stage: str = "") -> Iterator[Pl
     for each in procedure.stages:
         if stage in ("", each.name):
             for step in each.steps:
-                yield from _in_step(each, step, folded)
+                yield from _in_step(procedure, each, step, folded)
 
 
 def place_of(procedure: Procedure, folded: Folded, path: Path) -> Place | None:
@@ -85,15 +88,20 @@ def place_of_key(procedure: Procedure, folded: Folded, key: str) -> Place | None
     name, _, row = key.partition(".")[0].partition("[")
     row = row.rstrip("]")
     return next((place for place in places(procedure, folded)
-                 if place.prompt.name == name and row in (place.label, place.row)), None)
+                 if place.prompt.name == name and row in (place.row, place.row.partition("-")[2])), None)
 
 
-def _in_step(stage: Stage, step: Step, folded: Folded) -> Iterator[Place]:
+def _in_step(procedure: Procedure, stage: Stage, step: Step, folded: Folded) -> Iterator[Place]:
     """A step of a group goes row by row; single prompts of a group stand side by side for all rows."""
     if step.group:
-        for row in folded.rows.get(step.group, ()):
-            yield from (Place(stage, step, prompt, row) for prompt in step.prompts)
+        rows = folded.rows.get(step.group, ())
+        for row in rows:
+            yield from (Place(stage, step, prompt, row, _alone(procedure, step.group, rows)) for prompt in step.prompts)
         return
     for prompt in step.prompts:
         rows = folded.rows.get(prompt.group, ()) if prompt.group else ("",)
-        yield from (Place(stage, step, prompt, row) for row in rows)
+        yield from (Place(stage, step, prompt, row, _alone(procedure, prompt.group, rows)) for row in rows)
+
+
+def _alone(procedure: Procedure, group: str, rows: tuple[str, ...]) -> bool:
+    return group in procedure.follows and len(rows) == 1

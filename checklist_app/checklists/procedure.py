@@ -25,8 +25,8 @@ class Prompt:
     """One question, `why` stands under it.
 
     `killer`: without it nobody signs. `right`: the one answer of a choice that lets work go on. `felt`: the gear is
-    also ticked as looked at and felt. `none_words`: what "not used" is called here. `only_for`: "entry=answer", asked
-    only after that answer.
+    also ticked as looked at and felt. `none_words`: what "not used" is called here. `only_for`: asked only while every
+    one of these conditions holds, each as `conditions.py` reads it.
     """
 
     name: str
@@ -43,7 +43,7 @@ class Prompt:
     none_words: str = ""
     killer: bool = False
     felt: bool = False
-    only_for: str = ""
+    only_for: tuple[str, ...] = ()
 
 
 @dataclass(frozen=True)
@@ -88,14 +88,26 @@ class Hold:
 
 
 @dataclass(frozen=True)
+class Follows:
+    """The rows of a group that follow an answer: which prompt says it, and the ids of the rows by what it says."""
+
+    answer: str
+    rows: Mapping[str, tuple[str, ...]]
+
+
+@dataclass(frozen=True)
 class Procedure:
-    """One published version. A running task keeps the version it was begun with."""
+    """One published version. A running task keeps the version it was begun with.
+
+    `rows` are said when a task is begun; the rows of a group in `follows` are nobody's entry, an answer gives them.
+    """
 
     name: str
     version: int
     operation: str
     words: str
     rows: Mapping[str, tuple[str, ...]]
+    follows: Mapping[str, Follows]
     stages: tuple[Stage, ...]
     holds: tuple[Hold, ...]
 
@@ -141,9 +153,14 @@ def read(text: str) -> Procedure:
     return Procedure(
         name=data["name"], version=data["version"], operation=data["operation"], words=data["words"],
         rows={group: tuple(rows) for group, rows in data.get("rows", {}).items()},
+        follows={group: _follows(each) for group, each in data.get("follow", {}).items()},
         stages=tuple(_stage(each) for each in data["stage"]),
         holds=tuple(_hold(each) for each in data["hold"]),
     )
+
+
+def _follows(data: Mapping[str, Any]) -> Follows:
+    return Follows(data["answer"], {said: tuple(rows) for said, rows in data["rows"].items()})
 
 
 def _stage(data: Mapping[str, Any]) -> Stage:
@@ -160,6 +177,8 @@ def _prompt(data: Mapping[str, Any], group: str) -> Prompt:
     kind = next(kind for kind in PromptKind if kind.value in data)
     rest = {name: value for name, value in data.items() if name != kind.value}
     rest["choices"] = tuple(rest.get("choices", ()))
+    only_for = rest.get("only_for", ())
+    rest["only_for"] = (only_for,) if isinstance(only_for, str) else tuple(only_for)
     rest.setdefault("group", group)
     return Prompt(name=data[kind.value], kind=kind, **rest)
 

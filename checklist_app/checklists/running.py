@@ -7,8 +7,10 @@ from functools import cached_property
 
 from checklist_app.checklists.answers import Answers, answers
 from checklist_app.checklists.authority import counted
+from checklist_app.checklists.conditions import is_asked
 from checklist_app.checklists.entry import Path
 from checklist_app.checklists.fold import Folded, fold
+from checklist_app.checklists.following import followed
 from checklist_app.checklists.places import Place, places
 from checklist_app.checklists.procedure import Procedure, PromptKind, procedures
 from checklist_app.checklists.register import Item
@@ -99,11 +101,11 @@ class Running:
 
     def is_asked(self, place: Place) -> bool:
         """Whether the question is asked at all, given the other answers."""
-        if not place.prompt.only_for:
-            return True
-        name, _, wanted = place.prompt.only_for.partition("=")
-        given = self.task.answers.get(Key(name))
-        return getattr(given, "value", given) == wanted
+        return is_asked(place, self.table, self.task.answers, self.read.labels, self.folded)
+
+    def places(self, stage: str = "") -> tuple[Place, ...]:
+        """Every question that is asked, given the other answers."""
+        return tuple(place for place in places(self.procedure, self.folded, stage) if self.is_asked(place))
 
     def is_open(self, place: Place) -> bool:
         """Whether somebody still has to answer here before the work can go on."""
@@ -146,6 +148,7 @@ def running(world: World, task: str) -> Running:
     procedure = procedures().get(str(begun.get("procedure", "")))
     if procedure is None:
         raise NotBegun(task)
+    folded = followed(procedure, folded)
     read = answers(world, folded, procedure)
 
     return Running(task, procedure, folded, read, read.day or world.today, world.today)

@@ -29,8 +29,8 @@ class Way:
 
 def screens(now: Running, stage: str) -> tuple[Screen, ...]:
     """Every screen of a stage, in order."""
-    asked = places(now.procedure, now.folded, stage)
-    return tuple(_screen(now, key, tuple(found)) for key, found in groupby(asked, _key))
+    every = ((key, tuple(found)) for key, found in groupby(places(now.procedure, now.folded, stage), _key))
+    return tuple(_screen(now, key, found) for key, found in every if any(now.is_asked(place) for place in found))
 
 
 def chosen(now: Running, stage: str, key: str) -> Screen:

@@ -9,7 +9,6 @@ from checklist_app.checklists.fact_form import Box, boxes, facts_of, faults_of
 from checklist_app.checklists.fold import own_earlier, seen
 from checklist_app.checklists.frame import frame, go_to, whole
 from checklist_app.checklists.made import Made
-from checklist_app.checklists.places import places
 from checklist_app.checklists.running import running
 from checklist_app.checklists.world import World
 from checklist_app.operations.fields import Fault, Field, FieldType, read
@@ -56,7 +55,7 @@ def _pick(request: Request, world: World, made: Made, kind: Kind, version: str) 
     if not task or not world.entries(("task", task)) or world.sealed(task):
         return
     now = running(world, task)
-    place = next((place for place in places(now.procedure, now.folded, "kit") if place.slot == slot), None)
+    place = next((place for place in now.places("kit") if place.slot == slot), None)
     if place is not None:
         replaced = {*seen(now.folded, place.path), *own_earlier(now.folded, place.path, made.author, request.device)}
         made.say(("task", task), place.path, values.pick(f"{kind.register}/{request.one('id')}", version), replaced)

@@ -11,7 +11,7 @@ from checklist_app.checklists.fold import own_earlier, seen
 from checklist_app.checklists.forms import Taken, take
 from checklist_app.checklists.frame import frame, go_to, whole
 from checklist_app.checklists.made import Made
-from checklist_app.checklists.places import Place, places
+from checklist_app.checklists.places import Place
 from checklist_app.checklists.plain import missing
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.running import Running, running
@@ -25,7 +25,7 @@ from checklist_app.checklists.world import World
 def kit(request: Request, world: World, task: str) -> Answer:
     """The first slot that is still open."""
     now = running(world, task)
-    every = tuple(places(now.procedure, now.folded, "kit"))
+    every = now.places("kit")
     return _show(request, world, now, next((place for place in every if now.is_open(place)), every[0]))
 
 
@@ -33,7 +33,7 @@ def kit(request: Request, world: World, task: str) -> Answer:
 def one_slot(request: Request, world: World, task: str, slot: str) -> Answer:
     """One slot: a pick, a tick that it was felt, or that there is none."""
     now = running(world, task)
-    place = next((place for place in places(now.procedure, now.folded, "kit") if place.slot == slot), None)
+    place = next((place for place in now.places("kit") if place.slot == slot), None)
     if place is None:
         return missing(request, "There is no such place in the kit.")
     if request.method != "POST":
@@ -79,7 +79,7 @@ def _after(world: World, now: Running, place: Place, taken: Taken) -> str:
 
 
 def _show(request: Request, world: World, now: Running, place: Place, fault: str = "", status: int = 200) -> Answer:
-    every = tuple(each for each in places(now.procedure, now.folded, "kit"))
+    every = now.places("kit")
     number = every.index(place)
     href, words = _next(now, place)
     shown = frame(request, f"{_words(now, place)}, {now.title}", "Kit", f"{stage_number(now, 'kit')}, {now.title}",
@@ -120,7 +120,7 @@ def _words(now: Running, place: Place) -> str:
 
 
 def _next(now: Running, place: Place) -> tuple[str, str]:
-    every = tuple(places(now.procedure, now.folded, "kit"))
+    every = now.places("kit")
     following = every[every.index(place) + 1:]
     if not following:
         way = next_stage(now, "kit")
@@ -148,7 +148,7 @@ def _nothing(request: Request, now: Running, place: Place) -> str:
     typed = request.one("tag")
     hung = [path for path, item in now.items.items() if path != place.path and _bare(item.id) == _bare(typed)]
     if hung:
-        every = places(now.procedure, now.folded, "kit")
+        every = now.places("kit")
         slot = next((_words(now, each) for each in every if each.path == hung[0]), "")
         return f"{now.items[hung[0]].id} is picked already: {slot.lower()}. Pick another one."
     return f"Nothing for this place is called {typed or request.one('pick')} in the register. Add it below."

@@ -5,7 +5,6 @@ from checklist_app.checklists.answer import Answer, Request, page
 from checklist_app.checklists.checks_view import governing
 from checklist_app.checklists.frame import frame, whole
 from checklist_app.checklists.holds import HoldState, hold_states, void_words
-from checklist_app.checklists.places import places
 from checklist_app.checklists.procedure import Stage
 from checklist_app.checklists.progress import go_on, headline, no_trial_yet, stands_at
 from checklist_app.checklists.running import Running, running
@@ -69,7 +68,7 @@ def _stage(now: Running, stage: Stage, here: str | None) -> dict[str, Any]:
 
 def _unseen(now: Running, stage: Stage) -> int:
     """How many things of a stage somebody says he cannot see: answered, and yet nobody has looked."""
-    said = (now.value(place.path) or {} for place in places(now.procedure, now.folded, stage.name))
+    said = (now.value(place.path) or {} for place in now.places(stage.name))
     return len([value for value in said if (value.get("type"), value.get("text")) == ("tick", CANNOT_SEE)])
 
 
