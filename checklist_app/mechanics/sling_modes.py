@@ -1,21 +1,12 @@
 """What a textile sling carries in the way it is used: mode factors."""
 
-from enum import Enum
-
 from checklist_app.mechanics.errors import OutOfRangeError
+from checklist_app.mechanics.slings.kinds import Hitch
 
 SOURCE = "EN_1492_1"
 STRAIGHT = 1.0  # EN 1492-1/-2, mode factor M, straight lift
 TWO_LEGS_STEEP, TWO_LEGS_FLAT = 1.4, 1.0  # EN 1492-1/-2, two straight legs, up to 45° and over 45° up to 60°
 STEEP_UP_TO_DEG, FLAT_UP_TO_DEG = 45.0, 60.0
-
-
-class Hitch(Enum):
-    """How a sling is put on."""
-
-    STRAIGHT = "straight"
-    CHOKED = "choked"
-    BASKET = "basket"
 
 
 def hitch_factor(hitch: Hitch) -> float:

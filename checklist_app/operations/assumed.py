@@ -1,6 +1,7 @@
 """What an evaluation rests on that nobody measured: worst cases, how numbers were come by, what counts as exact."""
 
 from collections.abc import Iterator
+from enum import Enum
 from typing import Any
 
 from checklist_app.operations.answered import at_least
@@ -64,6 +65,8 @@ def _measured(words: str, entry: Entry, given: Measured) -> Iterator[str]:
 def _default(default: Any, unit: str) -> str:
     if isinstance(default, NotUsed):
         return default.reason
+    if isinstance(default, Enum):
+        return f"{default.value} ({HOUSE_VALUE})"
     if isinstance(default, Measured) and default.plus_minus is not None:
         return f"{_short(default.value)} ± {_short(default.plus_minus)} {unit}".rstrip() + f" ({HOUSE_VALUE})"
     low, high = getattr(default, "low", None), getattr(default, "high", None)

@@ -47,9 +47,17 @@ def _group(table: Table, group: Group) -> dict[str, Any]:
         "plural": group.plural,
         "at_least": group.at_least,
         "at_most": group.at_most,
+        **_rows_by(group),
         "fixed": [str(each.value) for each in group.fixed] if group.fixed else None,
         "entries": {n: _entry(table, n) for n, home in table.home.items() if _own(table, n, home, group.name)},
     }
+
+
+def _rows_by(group: Group) -> dict[str, Any]:
+    if group.rows_by is None:
+        return {}
+    choice, wanted = group.rows_by
+    return {"rows_by": {choice: {str(each.value): list(bounds) for each, bounds in wanted.items()}}}
 
 
 def _entry(table: Table, name: str) -> dict[str, Any]:

@@ -77,19 +77,25 @@ class Gear:
         facts: dict[str, Any] = {}
         for name, value in self.facts.items():
             facts[name] = tell(words[name], value) if isinstance(value, float) else value
-        if "ratings" in facts:
-            facts["ratings"] = tuple(
-                Rating(tell(f"end of step {up_to:g}°", up_to), tell(f"WLL up to {up_to:g}°", wll))
-                for up_to, wll in facts["ratings"]
-            )
+        for name, turned in (("ratings", ""), ("ratings_across", ", across")):
+            if name in facts:
+                facts[name] = tuple(
+                    Rating(tell(f"end of step {up_to:g}°{turned}", up_to), tell(f"WLL up to {up_to:g}°{turned}", wll))
+                    for up_to, wll in facts[name]
+                )
         return type(self)(self.id, self.kind, facts, self.state, self.faults)
 
 
 class Sling(Gear):
-    """A flat or a round sling."""
+    """A sling; `wll_t` is of one leg, used straight."""
 
-    kinds = ("flat_sling", "round_sling")
+    kinds = ("flat_sling", "round_sling", "chain_sling", "wire_rope_sling")
     length_m: float
+
+    @property
+    def legs(self) -> int:
+        """How many legs it has; one where nobody says."""
+        return int(self.facts.get("legs", 1))
 
 
 class Shackle(Gear):
@@ -103,6 +109,13 @@ class Hook(Gear):
     """A hook that is no part of the hoist."""
 
     kinds = ("hook",)
+    reach_m: float
+
+
+class MasterLink(Gear):
+    """A ring that gathers legs."""
+
+    kinds = ("master_link",)
     reach_m: float
 
 
@@ -165,7 +178,7 @@ PICK_POINT = Kind("pick_point", "pick point", "pick points", "load", (
 ), rules=(ratings_go_down,))
 CLASSES: Mapping[str, type[Gear]] = {
     kind: each
-    for each in (Sling, Shackle, Hook, Eye, Hoist, LoadCell, OwnBeam, PickPoint)
+    for each in (Sling, Shackle, Hook, MasterLink, Eye, Hoist, LoadCell, OwnBeam, PickPoint)
     for kind in each.kinds
 }
 
@@ -203,7 +216,8 @@ def make(kind: str, id: str, facts: Mapping[str, Any], state: GearState | None =
         for name, words in rule(values).items():
             faults.setdefault(name, words)
             values.pop(name, None)
-    if "ratings" in values:
-        values["ratings"] = tuple(Rating(row["up_to_deg"], row["wll_t"]) for row in values["ratings"])
+    for name in ("ratings", "ratings_across"):
+        if name in values:
+            values[name] = tuple(Rating(row["up_to_deg"], row["wll_t"]) for row in values[name])
 
     return CLASSES[kind](id, kind, values, state, faults)

@@ -3,7 +3,7 @@
 A function's name is the quantity it computes; its parameters are the quantities it needs.
 """
 
-from collections.abc import Callable
+from collections.abc import Callable, Mapping
 from dataclasses import dataclass
 from datetime import date
 from enum import Enum
@@ -140,7 +140,10 @@ class Entry:
 
 @dataclass(frozen=True)
 class Group:
-    """Rows: either entered (`at_least` to `at_most` of them), or fixed by the members of an Enum."""
+    """Rows: either entered (`at_least` to `at_most` of them), or fixed by the members of an Enum.
+
+    `rows_by` names a choice and how many rows, least and most, each of its answers wants.
+    """
 
     name: str
     plural: str
@@ -148,6 +151,7 @@ class Group:
     at_least: int = 0
     at_most: int = 99
     fixed: type[Enum] | None = None
+    rows_by: tuple[str, Mapping[Any, tuple[int, int]]] | None = None
 
 
 def each(group: str) -> Callable[[F], F]:

@@ -1,6 +1,6 @@
 """The kinds of things the registers hold: their fields with sensible ranges, as plain data."""
 
-from collections.abc import Callable, Mapping
+from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import Any
@@ -9,6 +9,7 @@ from checklist_app.operations.fields import Field, FieldType
 from checklist_app.operations.obtained import CG_HOW, MASS_HOW
 
 NUMBER, DATE, FLAG, ROWS, CHOICE = FieldType.NUMBER, FieldType.DATE, FieldType.FLAG, FieldType.ROWS, FieldType.CHOICE
+WHOLE = FieldType.WHOLE
 Facts = Mapping[str, Any]
 Rule = Callable[[Facts], dict[str, str]]
 OWN_BUILT = "own-built"
@@ -41,12 +42,25 @@ class Kind:
 
 def ratings_go_down(facts: Facts) -> dict[str, str]:
     """A rating that grows with the angle of the pull was read in the wrong row."""
-    rows = sorted((row["up_to_deg"], row["wll_t"]) for row in facts.get("ratings", ()))
+    return {name: words for name in ("ratings", "ratings_across") if (words := _goes_down(facts.get(name, ())))}
+
+
+def _goes_down(steps: Iterable[Facts]) -> str:
+    rows = sorted((row["up_to_deg"], row["wll_t"]) for row in steps)
     for (angle, wll), (next_angle, next_wll) in pairwise(rows):
         if angle == next_angle:
-            return {"ratings": f"There are two ratings up to {angle:g}°. One stands on the plate."}
+            return f"There are two ratings up to {angle:g}°. One stands on the plate."
         if next_wll > wll:
-            return {"ratings": f"Up to {next_angle:g}° it is rated higher than up to {angle:g}°. Read the plate again."}
+            return f"Up to {next_angle:g}° it is rated higher than up to {angle:g}°. Read the plate again."
+    return ""
+
+
+def flatter_is_not_more(facts: Facts) -> dict[str, str]:
+    """Legs that lie flatter carry no more together."""
+    steep, flat = facts.get("wll_to_45_t"), facts.get("wll_to_60_t")
+    if steep is not None and flat is not None and flat > steep:
+        return {"wll_to_60_t": "Beyond 45° the tag gives more than up to 45°. Read the tag again."}
+
     return {}
 
 
@@ -97,9 +111,49 @@ KEPT = (
     Field("origin", "where it comes from", CHOICE, required=True, choices=("bought", OWN_BUILT)),
     *PROOFS,
 )
+FIBRES = ("polyester", "polyamide", "polypropylene", "high-modulus polyethylene", "aramid")
+LENGTH = Field("length_m", "length on the tag", NUMBER, "m", 0.2, 30.0, True, usual=(0.5, 6.0))
+LEGS = (
+    Field("legs", "legs", WHOLE, low=1.0, high=4.0, hint="Left open: one. WLL above is of one leg."),
+    Field("wll_to_45_t", "WLL of all legs, up to 45° from vertical", NUMBER, "t", 0.05, 200.0, usual=(0.5, 20.0)),
+    Field("wll_to_60_t", "WLL of all legs, over 45° up to 60°", NUMBER, "t", 0.05, 200.0, usual=(0.5, 20.0)),
+)
 SLING = (
-    Field("length_m", "length on the tag", NUMBER, "m", 0.2, 30.0, True, usual=(0.5, 6.0)),
-    Field("fibre", "fibre", CHOICE, choices=("polyester", "polyamide", "polypropylene", "high-modulus polyethylene")),
+    LENGTH,
+    Field("fibre", "fibre", CHOICE, choices=FIBRES),
+    Field("thickness_mm", "thickness, pressed flat", NUMBER, "mm", 1.0, 100.0, usual=(2.0, 30.0)),
+    *LEGS,
+)
+CHAIN = (
+    LENGTH,
+    Field("grade", "grade", CHOICE, choices=("grade 4", "grade 8", "grade 10", "another")),
+    Field("size_mm", "nominal size", NUMBER, "mm", 3.0, 60.0, usual=(6.0, 32.0)),
+    *LEGS,
+)
+TERMINATIONS = ("aluminium ferrule", "steel ferrule", "hand splice", "resin socket", "swaged end")
+ROPE = (
+    LENGTH,
+    Field("diameter_mm", "diameter of the rope", NUMBER, "mm", 3.0, 100.0, usual=(8.0, 40.0)),
+    Field("core", "core", CHOICE, choices=("steel", "fibre")),
+    Field("termination", "eyes", CHOICE, choices=TERMINATIONS),
+    *LEGS,
+)
+EYE_FORMS = ("collared", "shouldered", "without shoulder", "eye nut", "dynamo", "swivel ring", "lug")
+EYE = (
+    *MADE,
+    Field("form", "form", CHOICE, choices=EYE_FORMS, hint="Collared or shouldered: it bears flat on the face."),
+    Field("size_mm", "thread", NUMBER, "mm", 4.0, 150.0, usual=(8.0, 64.0)),
+    RATINGS,
+    Field("ratings_across", "ratings where the pull is across the ring", ROWS, columns=RATING_COLUMNS,
+          hint="Left open where the sheet does not tell the two apart."),
+    REACH, *KEPT,
+)
+SHACKLE = (
+    *MADE, WLL, REACH,
+    Field("form", "form", CHOICE, choices=("bow", "dee")),
+    Field("size_mm", "diameter of the body", NUMBER, "mm", 3.0, 200.0, usual=(8.0, 60.0)),
+    Field("pin_mm", "diameter of the pin", NUMBER, "mm", 3.0, 200.0, usual=(8.0, 60.0)),
+    *KEPT,
 )
 LOAD = (
     Field("name", "name", required=True),
@@ -152,16 +206,20 @@ HOIST = (
 )
 LOAD_CELL = (*MADE, WLL, REACH, Field("calibrated_until", "calibrated until", DATE), *KEPT)
 OWN_BEAM = (*MADE, WLL, Field("length_m", "length", NUMBER, "m", 0.1, 20.0, True, usual=(0.5, 4.0)), *KEPT)
+OF_LEGS = (flatter_is_not_more,)
 
 KINDS = {
     kind.name: kind
     for kind in (
-        Kind("flat_sling", "flat sling", "flat slings", "gear", (*MADE, WLL, *SLING, *KEPT)),
-        Kind("round_sling", "round sling", "round slings", "gear", (*MADE, WLL, *SLING, *KEPT)),
-        Kind("shackle", "shackle", "shackles", "gear",
-             (*MADE, WLL, REACH, Field("form", "form", CHOICE, choices=("bow", "dee")), *KEPT)),
+        Kind("flat_sling", "flat sling", "flat slings", "gear", (*MADE, WLL, *SLING, *KEPT), rules=OF_LEGS),
+        Kind("round_sling", "round sling", "round slings", "gear", (*MADE, WLL, *SLING, *KEPT), rules=OF_LEGS),
+        Kind("chain_sling", "chain sling", "chain slings", "gear", (*MADE, WLL, *CHAIN, *KEPT), rules=OF_LEGS),
+        Kind("wire_rope_sling", "wire rope sling", "wire rope slings", "gear", (*MADE, WLL, *ROPE, *KEPT),
+             rules=OF_LEGS),
+        Kind("shackle", "shackle", "shackles", "gear", SHACKLE),
         Kind("hook", "hook", "hooks", "gear", (*MADE, WLL, REACH, *KEPT)),
-        Kind("eye", "lifting eye", "lifting eyes", "gear", (*MADE, RATINGS, REACH, *KEPT), rules=(ratings_go_down,)),
+        Kind("master_link", "master link", "master links", "gear", (*MADE, WLL, REACH, *KEPT)),
+        Kind("eye", "lifting eye", "lifting eyes", "gear", EYE, rules=(ratings_go_down,)),
         Kind("load_cell", "load cell", "load cells", "gear", LOAD_CELL),
         Kind("own_beam", "own-built beam", "own-built beams", "gear", OWN_BEAM),
         Kind("hoist", "hoist", "hoists", "machine", HOIST),

@@ -18,6 +18,12 @@ CG_HOW = (
     Obtained("by eye", "judged by eye", plus_minus=settings.CG_BY_EYE.value),
     TAPE,
 )
+ANGLE_HOW = (
+    Obtained("inclinometer", "read on an inclinometer", plus_minus=settings.ANGLE_INCLINOMETER.value),
+    Obtained("by eye", "judged by eye", plus_minus=settings.ANGLE_BY_EYE.value),
+    Obtained("drawing", "from a drawing", plus_minus=settings.ANGLE_INCLINOMETER.value),
+)
+FRICTION_HOW = (Obtained("measured", "measured on the spot", relative=settings.FRICTION_MEASURED.value),)
 MASS_HOW = (
     Obtained("weighed", "weighed", factor=settings.MASS_WEIGHED.value),
     Obtained("plate", "from the plate of this build", factor=settings.MASS_PLATE.value),

@@ -5,7 +5,7 @@ from operator import itemgetter
 from typing import Any, NamedTuple
 
 from checklist_app.operations.answered import plainly
-from checklist_app.operations.graph import CannotAssess, DontKnow, Known, Missing, NotUsed, Range, Stopped, Waits
+from checklist_app.operations.graph import CannotAssess, DontKnow, Group, Known, Missing, NotUsed, Range, Stopped, Waits
 from checklist_app.operations.quantity import ALL_CHECKS, Quantity
 from checklist_app.operations.table import Table
 from checklist_app.operations.task import Key, Task
@@ -98,11 +98,22 @@ class Plan:
         if key not in self.slots:
             slot, declared = self._new(key), self.table.groups[group]
             rows = self.start[slot] = self.rows(group)
-            if len(rows) > declared.at_most:
+            wanted = self._wanted(declared)
+            if isinstance(wanted, Stopped):
+                self.stopped[slot] = wanted
+            elif len(rows) > wanted[1]:
                 self.stopped[slot] = CannotAssess(f"{number(len(rows))} {declared.plural}")
-            elif len(rows) < declared.at_least:
-                self.stopped[slot] = Waits(Missing(f"{number(declared.at_least)} {declared.plural}", declared.plural))
+            elif len(rows) < wanted[0]:
+                self.stopped[slot] = Waits(Missing(f"{number(wanted[0])} {declared.plural}", declared.plural))
         return self.slots[key]
+
+    def _wanted(self, group: Group) -> tuple[int, int] | Stopped:
+        """How many rows there must be, least and most."""
+        if group.rows_by is None:
+            return group.at_least, group.at_most
+        choice, wanted = group.rows_by
+        slot = self._one(Key(choice))
+        return self.stopped[slot] if slot in self.stopped else wanted[self.start[slot]]
 
     def _new(self, key: Key) -> int:
         self.slots[key] = len(self.start)

@@ -21,6 +21,8 @@ def prove(table: "Table") -> None:
     for group in table.groups.values():
         if group.fixed is not None and group.entries:
             raise TableError(f"{group.name}: fixed rows have no entries")
+        if group.rows_by is not None and {*group.rows_by[1]} != {*_answers(table, (group.rows_by[0], False))}:
+            raise TableError(f"{group.name}: say for each answer to {group.rows_by[0]} how many rows there are")
     for quantity in table.all_ways():
         _prove_place(table, quantity)
         _prove_check(quantity)

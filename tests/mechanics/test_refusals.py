@@ -19,7 +19,7 @@ from checklist_app.mechanics import (
     weight,
 )
 from checklist_app.mechanics.errors import OutOfRangeError
-from checklist_app.mechanics.sling_modes import Hitch
+from checklist_app.mechanics.slings.kinds import Hitch
 
 STEPS = ((0.0, 1.2), (45.0, 0.86))
 

@@ -12,7 +12,7 @@ from typing import Any
 import pytest
 
 from checklist_app.mechanics.lift_class import LiftClass
-from checklist_app.mechanics.sling_modes import Hitch
+from checklist_app.mechanics.slings.kinds import Hitch
 from checklist_app.operations.check import Limit, State, Strength
 from checklist_app.operations.evaluate import Evaluation, assess
 from checklist_app.operations.gear import GearState, make

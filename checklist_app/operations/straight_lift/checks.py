@@ -2,10 +2,10 @@
 
 from checklist_app.mechanics import angle_limits, angle_ratings, shackles, sling_modes
 from checklist_app.mechanics import headroom as heights
-from checklist_app.mechanics.sling_modes import Hitch
+from checklist_app.mechanics.slings.kinds import Hitch
 from checklist_app.mechanics.weight import KG_IN_T
 from checklist_app.operations.check import AtLimit, Limit, Strength, check
-from checklist_app.operations.gear import Eye, Hoist, Hook, LoadCell, PickPoint, Shackle, Sling
+from checklist_app.operations.gear import Eye, Hoist, Hook, LoadCell, MasterLink, PickPoint, Shackle, Sling
 from checklist_app.operations.graph import CannotAssess, NotApplicable, each
 from checklist_app.operations.settings import (
     HEADROOM_CLOSE_BELOW,
@@ -43,13 +43,15 @@ def load_cell_strength(gross_load_t: float, load_cell: LoadCell) -> Strength:
     rule_set="rated load; EN 13889, 120° between two legs in a bow; from memory, stricter only, 90° in a hook",
 )
 def hook_fitting_strength(
-    gross_load_t: float, included_angle_deg: float, hook_fitting: Shackle | Hook | None
+    gross_load_t: float, included_angle_deg: float, hook_fitting: Shackle | Hook | MasterLink | None
 ) -> Strength:
     """Both legs on one fitting; without one they share the bowl of the hoist's hook."""
     if isinstance(hook_fitting, Shackle):
         if hook_fitting.facts.get("form") == "dee":
             raise CannotAssess("two legs gather in a bow shackle; a dee is for one, in line")
         return Strength(gross_load_t, shackles.bow_wll_t(hook_fitting.wll_t, included_angle_deg))
+    if isinstance(hook_fitting, MasterLink):
+        return Strength(gross_load_t, hook_fitting.wll_t)
     if isinstance(hook_fitting, Hook):
         return Strength(gross_load_t, shackles.hook_wll_t(hook_fitting.wll_t, included_angle_deg))
 

@@ -2,9 +2,9 @@
 
 from checklist_app.mechanics import headroom
 from checklist_app.mechanics.vectors import Vec
-from checklist_app.operations.gear import Eye, Hook, LoadCell, Shackle
+from checklist_app.operations.gear import Eye, Hook, LoadCell, MasterLink, Shackle
 from checklist_app.operations.graph import CannotAssess, at_nominal, when
-from checklist_app.operations.straight_lift.entries import EyesGiven
+from checklist_app.operations.straight_lift.choices import EyesGiven
 
 
 @at_nominal
@@ -49,7 +49,7 @@ def top_below_hook_m(
     return highest
 
 
-def fittings_m(load_cell: LoadCell | None, hook_fitting: Shackle | Hook | None) -> float:
+def fittings_m(load_cell: LoadCell | None, hook_fitting: Shackle | Hook | MasterLink | None) -> float:
     """From the hook's saddle down to where the legs meet."""
     total_m = 0.0
     for item in (load_cell, hook_fitting):
@@ -59,7 +59,7 @@ def fittings_m(load_cell: LoadCell | None, hook_fitting: Shackle | Hook | None) 
     return total_m
 
 
-@when("eyes_stand_up_m", eyes_given=(EyesGiven.DISTANCE, EyesGiven.COORDINATES))
+@when("eyes_stand_up_m", eyes_given=(EyesGiven.DISTANCE, EyesGiven.COORDINATES, EyesGiven.RECTANGLE))
 def eyes_as_measured() -> float:
     """The eyes themselves were measured."""
     return 0.0

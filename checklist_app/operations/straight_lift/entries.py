@@ -1,27 +1,27 @@
-"""What is asked for a straight lift: one hook, two legs, each entry with its words, unit, range and ways of knowing."""
+"""What is asked for a straight lift: each entry with its words, unit, range and ways of knowing.
 
-from enum import Enum
+What the first procedure did not ask has a default that means what it meant: two legs on one hook, given by lengths.
+"""
 
-from checklist_app.mechanics.sling_modes import Hitch
-from checklist_app.operations import settings
-from checklist_app.operations.gear import Eye, Hoist, Hook, LoadCell, PickPoint, Shackle, Sling
+from checklist_app.mechanics.slings.chemicals import Chemical
+from checklist_app.mechanics.slings.kinds import RuleSet
+from checklist_app.operations.gear import Hoist, Hook, LoadCell, MasterLink, Shackle
 from checklist_app.operations.graph import Day, Entry, Group, NotUsed
 from checklist_app.operations.obtained import CG_HOW, LENGTH_HOW, MASS_HOW
+from checklist_app.operations.straight_lift.choices import (
+    HOOKS,
+    LEGS,
+    EyesGiven,
+    LegsGiven,
+    Rig,
+    ShareRule,
+)
+from checklist_app.operations.straight_lift.leg_entries import LEG, NOT_ASKED
 from checklist_app.operations.straight_lift.trial_entries import TRIAL
-from checklist_app.operations.task import Measured
 
+__all__ = ["ENTRIES", "EyesGiven"]
 
-class EyesGiven(Enum):
-    """How it is said where the eyes are."""
-
-    PICK_POINTS = "pick points of the load"
-    DISTANCE = "distance"
-    COORDINATES = "coordinates"
-
-
-FROM_REGISTER = NotUsed("added up from sling and fittings")
 RIGGING_FROM_REGISTER = NotUsed("added up from the gear")
-TAG = settings.TAG_LENGTH.value
 
 LOAD = (
     Entry("day", "day of the lift", Day),
@@ -37,6 +37,10 @@ LOAD = (
     Entry(
         "eyes_apart_m", "distance between the eyes", float, "m", 0.05, 20.0, (0.4, 2.5), LENGTH_HOW,
         hint="Level, from the middle of the left eye to the middle of the right eye.",
+    ),
+    Entry(
+        "eyes_across_m", "distance between the eyes, crosswise", float, "m", 0.05, 10.0, (0.2, 1.5), LENGTH_HOW,
+        hint="Level, from the middle of a front eye to the middle of the rear eye behind it.",
     ),
     Entry(
         "right_eye_higher_m", "right eye higher than the left", float, "m", -10.0, 10.0, (-0.3, 0.3), LENGTH_HOW,
@@ -77,33 +81,44 @@ PLACE = (
         hint="Lowest beam, pipe or lamp over the way of the load.",
     ),
 )
+RIG = (
+    Entry("rig", "how the load is slung", Rig, default=Rig.TWO_LEGS),
+    Entry("legs_given", "how the legs are given", LegsGiven, default=LegsGiven.LENGTHS),
+    Entry(
+        "hook_over_eyes_m", "hook over the first eye, load level", float, "m", 0.05, 30.0, (0.4, 4.0), LENGTH_HOW,
+        hint="From the first eye up to where the legs meet, the hook plumb over the centre of gravity.",
+    ),
+    Entry(
+        "share_rule", "how four legs share the load", ShareRule, default=ShareRule.ANY_LENGTH,
+        hint="A stiff load hangs on two or three of four legs: which ones, small errors of length decide.",
+    ),
+    Entry("rule_set", "rules that rate the slings", RuleSet, default=RuleSet.EN),
+    Entry(
+        "sling_temperature_c", "temperature of the slings", float, "°C", -60.0, 500.0, (-10.0, 60.0), default=NOT_ASKED,
+        hint="The hottest, or the coldest, that any sling gets while it carries.",
+    ),
+    Entry("chemicals", "what gets onto the slings", Chemical, default=NOT_ASKED),
+)
 HOOK = (
     Entry("hoist", "hoist", Hoist),
     Entry("load_cell", "load cell", LoadCell, may_be_none=True),
-    Entry("hook_fitting", "fitting that gathers both legs", Shackle | Hook, may_be_none=True),
+    Entry("hook_fitting", "fitting that gathers both legs", Shackle | Hook | MasterLink, may_be_none=True),
 )
-LEG = (
-    Entry("sling", "sling", Sling),
-    Entry("hitch", "hitch", Hitch),
+ROW_OF_HOOK = (
+    Entry("hook_hoist", "hoist", Hoist),
+    Entry("hook_load_cell", "load cell", LoadCell, may_be_none=True),
     Entry(
-        "leg_length_m", "leg, bearing to bearing", float, "m", 0.05, 30.0, (0.4, 4.0), LENGTH_HOW, may_be_none=True,
-        default=FROM_REGISTER, hint="From where the legs meet to the eye. Left open: sling and fittings are added up.",
+        "hook_at_x_m", "hook, lengthwise", float, "m", -20.0, 20.0, (-2.0, 3.0), LENGTH_HOW,
+        hint="Measured as the eyes are: from the left eye, or in the load's axes.",
     ),
     Entry(
-        "sling_off_tag", "sling longer than its tag says, as a share of it", float, "", -0.2, 0.2, (-TAG, TAG),
-        default=Measured(0.0, plus_minus=TAG),
+        "hook_over_m", "hook over the left hook", float, "m", -10.0, 10.0, (-0.5, 0.5), LENGTH_HOW,
+        hint="How much higher it stands than the left hook; 0 for the left hook itself, below 0 when lower.",
     ),
-    Entry("top_fitting", "fitting at the top", Shackle | Hook, may_be_none=True),
-    Entry("bottom_fitting", "fitting at the bottom", Shackle | Hook, may_be_none=True),
-    Entry("eye", "eye", Eye, may_be_none=True, hint="None where the pick point is itself a lug."),
-    Entry("carrier", "what carries the eye", PickPoint),
-    Entry("eye_x_m", "eye, lengthwise", float, "m", -20.0, 20.0, (-2.0, 2.0), LENGTH_HOW),
-    Entry("eye_y_m", "eye, crosswise", float, "m", -10.0, 10.0, (-1.0, 1.0), LENGTH_HOW),
-    Entry("eye_z_m", "eye, height", float, "m", -20.0, 20.0, (-2.0, 3.0), LENGTH_HOW),
 )
 ENTRIES = (
-    *LOAD, *PLACE, *HOOK,
-    Group("leg", "legs", LEG, at_least=2, at_most=2),
-    Group("hook", "hooks", at_most=1),
+    *LOAD, *PLACE, *RIG, *HOOK,
+    Group("leg", "legs", LEG, at_least=1, at_most=4, rows_by=("rig", LEGS)),
+    Group("hook", "hooks", ROW_OF_HOOK, at_most=2, rows_by=("rig", HOOKS)),
     Group("trial", "trials", TRIAL),
 )

@@ -1,7 +1,7 @@
 """State checks: is each piece in the path of the load one that may be used on the day?"""
 
 from checklist_app.operations.check import State, check
-from checklist_app.operations.gear import Eye, Hoist, Hook, LoadCell, Shackle, Sling
+from checklist_app.operations.gear import Eye, Hoist, Hook, LoadCell, MasterLink, Shackle, Sling
 from checklist_app.operations.graph import Day, each
 from checklist_app.operations.usable import usable
 from checklist_app.operations.words import spoken_day
@@ -26,7 +26,7 @@ def load_cell_usable(load_cell: LoadCell, day: Day) -> State:
 
 
 @check("gathering fitting status", source="LOLER", rule_set=RULES)
-def hook_fitting_usable(hook_fitting: Shackle | Hook, day: Day) -> State:
+def hook_fitting_usable(hook_fitting: Shackle | Hook | MasterLink, day: Day) -> State:
     """In service, in date, marked, proved."""
     return usable(hook_fitting, day)
 

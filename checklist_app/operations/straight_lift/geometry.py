@@ -6,9 +6,10 @@ from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.gear import Eye, Hook, PickPoint, Shackle, Sling
 from checklist_app.operations.graph import CannotAssess, Known, Range, across, at_nominal, dont_know, each, when
 from checklist_app.operations.settings import LEG_AGREES_WITHIN
-from checklist_app.operations.straight_lift.entries import EyesGiven
+from checklist_app.operations.straight_lift.choices import EyesGiven, Rig
 
 RIGHT_FIRST = ("right", "left")
+CORNERS = {"left_front": (0.0, 0.0), "right_front": (1.0, 0.0), "left_rear": (0.0, 1.0), "right_rear": (1.0, 1.0)}
 ALONG_THE_LOAD = 0.25  # crosswise at most this share of lengthwise: then the picks lie along the load
 
 
@@ -16,9 +17,22 @@ ALONG_THE_LOAD = 0.25  # crosswise at most this share of lengthwise: then the pi
 @across("leg")
 def eye_at_by_distance(eyes_apart_m: float, right_eye_higher_m: float, leg: tuple[str, ...]) -> tuple[Vec, ...]:
     """The left eye is where measuring starts; rows that say left and right are believed in either order."""
+    if len(leg) != 2:
+        raise CannotAssess("one distance places two eyes: give more of them by rectangle, coordinates or pick points")
     left, right = Vec(0.0, 0.0, 0.0), Vec(eyes_apart_m, 0.0, right_eye_higher_m)
 
     return (right, left) if leg == RIGHT_FIRST else (left, right)
+
+
+@when("eye_at", eyes_given=EyesGiven.RECTANGLE)
+@across("leg")
+def eye_at_by_rectangle(eyes_apart_m: float, eyes_across_m: float, leg: tuple[str, ...]) -> tuple[Vec, ...]:
+    """Four level eyes; the left front one is where measuring starts. Rows with other names count in that order."""
+    if len(leg) != 4:
+        raise CannotAssess("a rectangle has four eyes: give another number of them by coordinates or pick points")
+    corners = [CORNERS[label] for label in leg] if {*leg} == {*CORNERS} else [*CORNERS.values()]
+
+    return tuple(Vec(eyes_apart_m * along, eyes_across_m * aside, 0.0) for along, aside in corners)
 
 
 @when("eye_at", eyes_given=EyesGiven.COORDINATES)
@@ -53,6 +67,8 @@ def cg_x_unknown(eye_at: tuple[Vec, ...]) -> Range:
     Only along the line through the eyes does the unknown end at the eyes: beyond them a leg would be slack. Across that
     line nothing bounds it.
     """
+    if len(eye_at) != 2:
+        raise CannotAssess("the centre of gravity lengthwise is not known, and the load does not hang on two eyes")
     left, right = eye_at
     if not abs(right.y - left.y) <= ALONG_THE_LOAD * abs(right.x - left.x):
         raise CannotAssess(
@@ -112,21 +128,33 @@ def leg_by_gear(
     return length_m
 
 
-def run_x_m(eye_at: tuple[Vec, ...]) -> float:
+@when("two_picks", rig=Rig.TWO_LEGS)
+def on_two_picks() -> bool:
+    """The load hangs on two picks."""
+    return True
+
+
+@when("two_picks", rig=tuple(rig for rig in Rig if rig is not Rig.TWO_LEGS))
+def on_other_picks() -> bool:
+    """Other rigs hang otherwise."""
+    raise CannotAssess("only two legs on one hook can be assessed")
+
+
+def run_x_m(eye_at: tuple[Vec, ...], two_picks: bool) -> float:
     """From the left eye to the right, lengthwise."""
     left, right = eye_at
 
     return right.x - left.x
 
 
-def run_y_m(eye_at: tuple[Vec, ...]) -> float:
+def run_y_m(eye_at: tuple[Vec, ...], two_picks: bool) -> float:
     """From the left eye to the right, crosswise."""
     left, right = eye_at
 
     return right.y - left.y
 
 
-def rise_m(eye_at: tuple[Vec, ...]) -> float:
+def rise_m(eye_at: tuple[Vec, ...], two_picks: bool) -> float:
     """Right eye over the left."""
     left, right = eye_at
 
@@ -152,7 +180,7 @@ def cg_level_m(
     return ((cg_x_m - left.x) * run_x_m + (cg_y_m - left.y) * run_y_m) / level_m
 
 
-def cg_up_m(cg_z_m: float, eye_at: tuple[Vec, ...]) -> float:
+def cg_up_m(cg_z_m: float, eye_at: tuple[Vec, ...], two_picks: bool) -> float:
     """Centre of gravity over the left eye."""
     left, _ = eye_at
 

@@ -2,7 +2,7 @@
 
 from checklist_app.mechanics import angle_limits, attitude, leg_tension, weight
 from checklist_app.mechanics.exact import atan2_deg, sqrt
-from checklist_app.operations.gear import Eye, Hook, LoadCell, Shackle, Sling
+from checklist_app.operations.gear import Eye, Hook, LoadCell, MasterLink, Shackle, Sling
 from checklist_app.operations.graph import Known, NotApplicable, across, at_nominal, each, when
 from checklist_app.operations.settings import DYNAMIC_FACTOR
 
@@ -15,7 +15,7 @@ def rigging_as_entered(rigging_kg: float) -> float:
 
 @when("rigging_mass_kg", rigging_kg=Known.NO)
 def rigging_by_gear(
-    load_cell: LoadCell | None, hook_fitting: Shackle | Hook | None, sling: tuple[Sling, ...],
+    load_cell: LoadCell | None, hook_fitting: Shackle | Hook | MasterLink | None, sling: tuple[Sling, ...],
     top_fitting: tuple[Shackle | Hook | None, ...], bottom_fitting: tuple[Shackle | Hook | None, ...],
     eye: tuple[Eye | None, ...],
 ) -> float:

@@ -2,7 +2,7 @@
 
 from typing import Any
 
-from checklist_app.mechanics.sling_modes import Hitch
+from checklist_app.mechanics.slings.kinds import Hitch
 from checklist_app.operations.gear import Gear, GearState, make
 from checklist_app.operations.graph import Day, NotUsed
 from checklist_app.operations.straight_lift import TABLE

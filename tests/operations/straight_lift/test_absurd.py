@@ -17,7 +17,12 @@ COORDINATES = lift(
 )
 TRIED = lift(trials=({"hook_load_kg": 1000.0, "tilt_along_deg": 0.0, "tilt_across_deg": 0.0},))
 NOT_COMPUTED_WITH = {"lifted_mm", "held_s"}
-NUMBERS = sorted(name for name, entry in TABLE.entries.items() if entry.kind is float and name not in NOT_COMPUTED_WITH)
+OF_OTHER_RIGS = {
+    "eyes_across_m", "hook_over_eyes_m", "sling_temperature_c", "hook_at_x_m", "hook_over_m", "leg_angle_read_deg",
+    "choke_angle_deg", "part_angle_deg", "bend_mm", "edge_mm", "friction",
+}
+LEFT_OUT = NOT_COMPUTED_WITH | OF_OTHER_RIGS
+NUMBERS = sorted(name for name, entry in TABLE.entries.items() if entry.kind is float and name not in LEFT_OUT)
 
 
 def with_number(name: str, value: float) -> Task:
