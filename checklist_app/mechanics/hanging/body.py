@@ -35,6 +35,8 @@ class Hang:
     as a share of the load, `pull_per_m` = share / distance, the three sums anybody can check are
 
         Σ pull_per_m × eye.x = 0,   Σ pull_per_m × eye.y = 0,   Σ pull_per_m × (−eye.z) = 1
+
+    `slacks_m` is by how much each leg is longer than it need be; below 0 it is stretched.
     """
 
     hook: Vec
@@ -44,6 +46,7 @@ class Hang:
     distances_m: tuple[float, ...]
     shares: tuple[float, ...]
     tight: tuple[bool, ...]
+    slacks_m: tuple[float, ...]
 
     @property
     def tilt_along_deg(self) -> float:
@@ -204,6 +207,7 @@ def hung(what: Rigging, hook: Vec, shares_per_m: Sequence[float], tight: Sequenc
     return Hang(
         hook, upright, plumb_m, tuple(Vec(*(dot(row, each) for row in rows)) for each in from_hook), far,
         tuple(share * away for share, away in zip(shares_per_m, far, strict=True)), tuple(tight),
+        tuple(leg_m - away for leg_m, away in zip(what.legs_m, far, strict=True)),
     )
 
 
