@@ -4,8 +4,8 @@ A check function returns its two numbers (or holds, or does not): its return typ
 in its decorator.
 """
 
-from collections.abc import Callable, Iterable
-from dataclasses import dataclass
+from collections.abc import Callable, Iterable, Mapping
+from dataclasses import dataclass, field
 from enum import Enum
 from math import isfinite
 from typing import Any, NamedTuple
@@ -161,7 +161,8 @@ def badness(outcome: Outcome | Stopped, clause: Clause) -> tuple[int, float]:
 class Check:
     """One check of one task: at nominal, at its worst, and the verdict that follows.
 
-    `drivers` are the uncertain entries that move it, most first; `unknown` the *don't know* answers it hangs on;
+    `drivers` are the uncertain entries that move it, most first; `point` where its worst was found, by the slots of the
+    plan; `unknown` the *don't know* answers it hangs on;
     `hopeless`: over limit wherever those may lie.
     """
 
@@ -174,6 +175,7 @@ class Check:
     drivers: tuple[str, ...] = ()
     unknown: tuple[str, ...] = ()
     hopeless: bool = False
+    point: Mapping[int, float] = field(default_factory=dict, compare=False)
 
     @property
     def nominal_verdict(self) -> Verdict:

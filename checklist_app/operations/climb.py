@@ -41,7 +41,7 @@ class Climb:
         self.steps, self.values, self.halted = steps, values, halted
         self.slot, self.clause, self.variables = slot, clause, variables
 
-    def worst(self, found: Best, corners: Iterable[Point], bent: bool) -> Result:
+    def worst(self, found: Best, corners: Iterable[Point], bent: bool) -> Best:
         """The worst from what was found, from its mirror image, and from corners where other rules hold.
 
         A lift leans to one side as readily as to the other.
@@ -63,7 +63,7 @@ class Climb:
             tops += [edge for start in (*begins, *tops) for edge in self._edges(start)]
         if several or bent:
             tops += [self._inside(top, in_pairs=several) for top in _one_each(tops)]
-        return max(tops, key=lambda top: top.badness).result
+        return max(tops, key=lambda top: top.badness)
 
     def up(self, point: Point) -> Best:
         """The top of the hill that a point lies on, by the ends of the ranges."""

@@ -22,6 +22,8 @@ class Role(Enum):
     FINE = "fine"
     SOLID = "solid"
     MEMBER = "member"
+    GOVERNS = "governing member"
+    WORST = "at the worst"
     PLUMB = "plumb"
     PLUMB_ON = "plumb on"
     ANGLE = "angle"
@@ -113,11 +115,17 @@ Leaf = Line | Polyline | Text
 
 @dataclass(frozen=True)
 class Drawing:
-    """What is drawn, what it says to those who cannot see it, and the hook that everything hangs on."""
+    """What is drawn, what it says to those who cannot see it, and the hook that everything hangs on.
+
+    `name` and `note` say from where it is looked at and what stands below it; `others` are further views of the same.
+    """
 
     label: str
     hook: Point
     parts: tuple[Primitive, ...] = field(default=())
+    name: str = ""
+    note: str = ""
+    others: tuple["Drawing", ...] = ()
 
     def leaves(self) -> tuple[Leaf, ...]:
         """Everything as lines, polylines and texts: all that a back end must know."""

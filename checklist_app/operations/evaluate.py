@@ -1,5 +1,6 @@
 """Assess a task: every check at nominal and at its worst, every quantity, what waits and why."""
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from functools import cached_property
 from typing import Any
@@ -7,6 +8,7 @@ from typing import Any
 from checklist_app.operations import spread
 from checklist_app.operations.check import Check, Verdict, governs, overall
 from checklist_app.operations.drawing import Drawing
+from checklist_app.operations.drawing_worst import with_worst
 from checklist_app.operations.graph import NotApplicable, Stopped
 from checklist_app.operations.hoped import hopeless
 from checklist_app.operations.loop import run
@@ -55,12 +57,27 @@ class Evaluation:
 
         return found
 
-    @property
+    @cached_property
     def picture(self) -> Drawing | Stopped | None:
-        """The drawing of the operation, why there is none, or None where the operation draws nothing."""
+        """The drawing of the operation, why there is none, or None where the operation draws nothing.
+
+        Where what governs is at its worst in another attitude than the stated one, that attitude is drawn too.
+        """
         name = next((name for name, ways in self.table.ways.items() if ways[0].is_picture), None)
         found: Drawing | Stopped | None = self[name] if name is not None else None
-        return found
+        if not isinstance(found, Drawing) or self.governs is None or not self.governs.point:
+            return found
+        there = self._at(self.governs.point, name or "")
+        return with_worst(found, there, self.governs.clause.title) if isinstance(there, Drawing) else found
+
+    def _at(self, point: Mapping[int, float], name: str) -> Any:
+        """A quantity with some entries moved."""
+        values, halted = self.plan.start.copy(), dict(self.plan.stopped)
+        for slot, level in point.items():
+            values[slot] = level
+        run(self.plan.steps, values, halted)
+        slot = self.plan.slots[key_of(name)]
+        return halted.get(slot, values[slot])
 
 
 def assess(table: Table, task: Task, with_spread: bool = True) -> Evaluation:
@@ -88,10 +105,10 @@ def _checks(plan: Plan, values: list[Any], halted: dict[int, Stopped]) -> tuple[
     for key in keys:
         slot = plan.slots[key]
         nominal = halted.get(slot, values[slot])
-        at_worst, drivers = worst.get(slot, (nominal, ()))
+        at_worst, drivers, point = worst.get(slot, spread.AtWorst(nominal, (), {}))
         names, clause = unknown.get(slot, ()), clauses[slot]
         in_vain = clause.trial_tells and bool(names) and hopeless(plan, values, halted, slot, clause)
-        checks.append(Check(str(key), key.name, key.row, clause, nominal, at_worst, drivers, names, in_vain))
+        checks.append(Check(str(key), key.name, key.row, clause, nominal, at_worst, drivers, names, in_vain, point))
     return tuple(checks)
 
 

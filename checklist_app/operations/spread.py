@@ -9,7 +9,7 @@ from collections.abc import Mapping, Sequence
 from typing import Any, NamedTuple
 
 from checklist_app.operations.check import Clause, Strength, badness
-from checklist_app.operations.climb import Best, Climb, Result
+from checklist_app.operations.climb import Best, Climb, Point, Result
 from checklist_app.operations.corners import Corners
 from checklist_app.operations.graph import Stopped
 from checklist_app.operations.loop import hindering, run
@@ -17,7 +17,17 @@ from checklist_app.operations.nest import Nest, ancestors, feeds
 from checklist_app.operations.plan import Plan
 
 IN_FULL = 6
-Worst = dict[int, tuple[Result, tuple[str, ...]]]
+
+
+class AtWorst(NamedTuple):
+    """The worst of one check: what it comes to, the entries that move it, most first, and where it was found."""
+
+    result: Result
+    drivers: tuple[str, ...]
+    point: Point
+
+
+Worst = dict[int, AtWorst]
 
 
 class Trial(NamedTuple):
@@ -28,7 +38,7 @@ class Trial(NamedTuple):
 
 
 def worst(plan: Plan, values: list[Any], halted: dict[int, Stopped], checks: Mapping[int, Clause]) -> Worst:
-    """The worst result of each check that hangs on an uncertain entry, and those entries, most moving first.
+    """The worst of each check that hangs on an uncertain entry.
 
     Args:
         plan: the steps of the task.
@@ -63,8 +73,9 @@ class Search:
         found: Worst = {}
         for (tried, settled), slots in shared.items():
             for slot, best in self._in_full(tried, settled, slots).items():
-                result = self._climbed(slot, order[slot], best)
-                found[slot] = result, tuple(str(self.variables[i].key) for i in order[slot] if self._moves(slot, i))
+                top = self._climbed(slot, order[slot], best)
+                drivers = tuple(str(self.variables[i].key) for i in order[slot] if self._moves(slot, i))
+                found[slot] = AtWorst(top.result, drivers, top.point)
         return found
 
     def _one_at_a_time(self) -> None:
@@ -110,7 +121,7 @@ class Search:
         nest = Nest(self.plan, self.feeds, order, start, self.halted, checks)
         return {slot: best._replace(point=at | best.point) for slot, best in nest.walked().items()}
 
-    def _climbed(self, slot: int, ranked: Sequence[int], best: Best) -> Result:
+    def _climbed(self, slot: int, ranked: Sequence[int], best: Best) -> Best:
         steps = [step for step in ancestors(self.plan, [slot]) if self.feeds.get(step.out)]
         clear = hindering(steps, self.halted, self.feeds)
         variables = [self.variables[i] for i in ranked]

@@ -4,18 +4,20 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from html import escape
 
-from checklist_app.operations.drawing import Anchor, Drawing, Leaf, Line, Point, Role, Text, points_of
+from checklist_app.operations import letters
+from checklist_app.operations.drawing import Anchor, Drawing, Leaf, Line, Point, Polyline, Role, Text, points_of
+from checklist_app.operations.lettering import Box, Put, Setting, lettering, unmoved
 
 DESK_FROM_PX, HOOK_ON_DESK = 600, 0.56
 MARGIN_PX = 10.0
 TALLEST = {False: 0.95, True: 0.75}
-WIDE_LETTER = 0.54
-LINE_HIGH, HALF_HIGH = 1.3, 0.35
+SIZES = {role: 24.0 if role is Role.TEXT_BIG else 17.0 for role in Role}
 HATCH_STEP_PX, HATCH_PX = 11.0, 7.0
 CLASSES = {
     Role.OUTLINE: "d-outline", Role.FINE: "d-fine", Role.SOLID: "d-solid", Role.MEMBER: "d-sling",
     Role.PLUMB: "d-plumb", Role.PLUMB_ON: "d-plumb d-plumb-on", Role.ANGLE: "d-arc", Role.MEASURE: "d-measure",
-    Role.GROUND: "d-ground", Role.TEXT: "d-text", Role.TEXT_SOFT: "d-text d-text-soft",
+    Role.GROUND: "d-ground", Role.GOVERNS: "d-sling d-sling-governs", Role.WORST: "d-fine d-worst",
+    Role.TEXT: "d-text", Role.TEXT_SOFT: "d-text d-text-soft",
     Role.TEXT_ANGLE: "d-text d-text-chalk", Role.TEXT_BIG: "d-text d-text-big",
 }
 ANCHORS = {Anchor.START: "", Anchor.MIDDLE: " d-mid", Anchor.END: " d-end"}
@@ -37,17 +39,10 @@ class View:
         return self.x + point[0] * self.scale, self.y - point[1] * self.scale
 
 
-@dataclass(frozen=True)
-class Box:
-    """What something covers in pixels."""
-
-    left: float
-    top: float
-    right: float
-    bottom: float
-
-
-def svg(drawing: Drawing, width_px: int, focus: str | None = None, verdicts: Mapping[str, str] | None = None) -> str:
+def svg(
+    drawing: Drawing, width_px: int, focus: str | None = None, verdicts: Mapping[str, str] | None = None,
+    tallest: float | None = None,
+) -> str:
     """The drawing as one `svg` element.
 
     Args:
@@ -55,21 +50,25 @@ def svg(drawing: Drawing, width_px: int, focus: str | None = None, verdicts: Map
         width_px: width of the view box; from 600 on the hook hangs at 56 % of it.
         focus: name of the entry in hand (`leg_length_m[left]`): what shows it is drawn in chalk.
         verdicts: by name of a check, its verdict in words: its member is filled so; the others stay hollow.
+        tallest: greatest height as a share of the width; the usual one if left out.
     """
-    view, height = fitted(drawing, float(width_px))
-    parts = [part for leaf in drawing.leaves() for part in _drawn(leaf, view, focus, verdicts or {})]
+    view, height = fitted(drawing, float(width_px), tallest)
+    lines = (leaf for leaf in drawing.leaves() if not isinstance(leaf, Text))
+    parts = [part for leaf in lines for part in _drawn(leaf, view, focus, verdicts or {})]
+    parts += [_words(put, focus) for put in written(drawing, view, height)]
     label = escape(drawing.label, quote=True)
     head = f'<svg viewBox="0 0 {width_px} {height:.0f}" role="img" aria-label="{label}">'
     return "\n".join((head, *parts, "</svg>"))
 
 
-def fitted(drawing: Drawing, width: float) -> tuple[View, float]:
+def fitted(drawing: Drawing, width: float, tallest: float | None = None) -> tuple[View, float]:
     """The largest scale at which the lines fit the width and all is not too tall, and the height it then takes."""
     desk = width >= DESK_FROM_PX
+    most = width * (TALLEST[desk] if tallest is None else tallest)
     small, large = 0.0, 20.0 * width
     for _ in range(40):
         middle = (small + large) / 2.0
-        if _fits(drawing, middle, width, width * TALLEST[desk], HOOK_ON_DESK if desk else None):
+        if _fits(drawing, middle, width, most, HOOK_ON_DESK if desk else None):
             small = middle
         else:
             large = middle
@@ -77,12 +76,26 @@ def fitted(drawing: Drawing, width: float) -> tuple[View, float]:
     hook_x = drawing.hook[0] * small
     free = (width - (box.right - box.left)) / 2.0 - box.left
     x = width * HOOK_ON_DESK - hook_x if desk else free
-    return View(small, x, MARGIN_PX - box.top, width), box.bottom - box.top + 2.0 * MARGIN_PX
+    return View(small, x, MARGIN_PX + box.high, width), box.high - box.low + 2.0 * MARGIN_PX
+
+
+def written(drawing: Drawing, view: View, height: float) -> list[Put]:
+    """The words in their places; upwards counts as upwards here, so y is below 0 on the paper."""
+    paper = Box(MARGIN_PX / 2.0, -height, view.width - MARGIN_PX / 2.0, 0.0)
+    return lettering(drawing, lambda point: _upwards(view.at(point)), Setting(SIZES, _wide, paper))
+
+
+def _upwards(place: Point) -> Point:
+    return place[0], -place[1]
+
+
+def _wide(text: Text) -> float:
+    return letters.width(text.words, SIZES[text.role])
 
 
 def _fits(drawing: Drawing, scale: float, width: float, height: float, hook_at: float | None) -> bool:
     box, room = _extent(drawing, scale), width - 2.0 * MARGIN_PX
-    if box.bottom - box.top > height - 2.0 * MARGIN_PX or box.right - box.left > room:
+    if box.high - box.low > height - 2.0 * MARGIN_PX or box.right - box.left > room:
         return False
     if hook_at is None:
         return True
@@ -93,59 +106,51 @@ def _fits(drawing: Drawing, scale: float, width: float, height: float, hook_at: 
 
 
 def _extent(drawing: Drawing, scale: float) -> Box:
-    """What all covers from top to bottom, and its lines from side to side: words are moved in where they reach out."""
-    view = View(scale)
+    """What lines and words cover before words are moved."""
     leaves = drawing.leaves()
-    lines = [view.at(point) for leaf in leaves if not isinstance(leaf, Text) for point in points_of(leaf)]
-    across = [place[0] for place in (view.at(drawing.hook), *lines)]
-    down = [y for leaf in leaves for y in _heights(leaf, view)]
-    return Box(min(across), min(down, default=0.0), max(across), max(down, default=0.0))
+    across = [drawing.hook[0] * scale, *(x for leaf in leaves for x in _widths(leaf, scale))]
+    up = [y for leaf in leaves for y in _heights(leaf, scale)]
+    return Box(min(across), min(up, default=0.0), max(across), max(up, default=0.0))
 
 
-def _heights(leaf: Leaf, view: View) -> Iterator[float]:
+def _widths(leaf: Leaf, scale: float) -> Iterator[float]:
+    if not isinstance(leaf, Text):
+        yield from (point[0] * scale for point in points_of(leaf))
+    elif leaf.anchor is not Anchor.MIDDLE:
+        wide = _wide(leaf)
+        yield leaf.at[0] * scale + (wide if leaf.anchor is Anchor.START else -wide)
+
+
+def _heights(leaf: Leaf, scale: float) -> Iterator[float]:
     if isinstance(leaf, Text):
-        y = _text_y(leaf, view)
-        yield y - text_px(leaf.role) * 0.8
-        yield y + text_px(leaf.role) * 0.25
+        box = unmoved(leaf, (leaf.at[0] * scale, leaf.at[1] * scale), PLACED).box
+        yield from (box.low, box.high)
         return
 
     hatch = HATCH_PX + 2.0 if leaf.role is Role.GROUND else 0.0
-    yield from (view.at(point)[1] + hatch for point in points_of(leaf))
+    yield from (point[1] * scale - hatch for point in points_of(leaf))
 
 
-def _text_y(text: Text, view: View) -> float:
-    size = text_px(text.role)
-    return view.at(text.at)[1] + text.lower * size * LINE_HIGH + size * HALF_HIGH
+PLACED = Setting(SIZES, _wide)
 
 
-def _text_x(text: Text, view: View) -> float:
-    """Where its anchor stands, moved so far that the words stay inside."""
-    wide = len(text.words) * text_px(text.role) * WIDE_LETTER
-    before = {Anchor.START: 0.0, Anchor.MIDDLE: wide / 2.0, Anchor.END: wide}[text.anchor]
-    x = view.at(text.at)[0]
-    start = max(MARGIN_PX, min(x - before, view.width - MARGIN_PX - wide))
-    return start + before
+def _words(put: Put, focus: str | None) -> str:
+    text = put.text
+    about = f' data-about="{escape(" ".join(text.about), quote=True)}"' if text.about else ""
+    names = CLASSES[text.role] + ANCHORS[text.anchor] + FOCUS_TEXT * (focus is not None and focus in text.about)
+    x = put.x + {Anchor.START: 0.0, Anchor.MIDDLE: put.wide / 2.0, Anchor.END: put.wide}[text.anchor]
+    return f'<text class="{names}" x="{x:.2f}" y="{-put.y:.2f}"{about}>{escape(text.words)}</text>'
 
 
-def text_px(role: Role) -> float:
-    """How large a text is set, in units of the view box."""
-    return 24.0 if role is Role.TEXT_BIG else 17.0
-
-
-def _drawn(leaf: Leaf, view: View, focus: str | None, verdicts: Mapping[str, str]) -> Iterator[str]:
+def _drawn(leaf: Line | Polyline, view: View, focus: str | None, verdicts: Mapping[str, str]) -> Iterator[str]:
     shown = focus is not None and focus in leaf.about
     about = f' data-about="{escape(" ".join(leaf.about), quote=True)}"' if leaf.about else ""
-    if isinstance(leaf, Text):
-        x, y = _text_x(leaf, view), _text_y(leaf, view)
-        names = CLASSES[leaf.role] + ANCHORS[leaf.anchor] + FOCUS_TEXT * shown
-        yield f'<text class="{names}" x="{x:.2f}" y="{y:.2f}"{about}>{escape(leaf.words)}</text>'
-        return
-
     shape = _shape(leaf, view)
     verdict = next((verdicts[name] for name in leaf.about if name in verdicts), "")
+    member = leaf.role in (Role.MEMBER, Role.GOVERNS)
     wide = " d-sling-close" if leaf.role is Role.MEMBER and verdict in FILLED else ""
     yield f"<{shape[0]} class=\"{CLASSES[leaf.role]}{wide}\" {shape[1]}{about}/>"
-    if leaf.role is Role.MEMBER:
+    if member:
         yield f"<{shape[0]} class=\"{FILLED.get(verdict, 'd-sling-thin')}\" {shape[1]}/>"
     if shown:
         yield f"<{shape[0]} class=\"d-fine{FOCUS}\" {shape[1]}/>"
@@ -153,7 +158,7 @@ def _drawn(leaf: Leaf, view: View, focus: str | None, verdicts: Mapping[str, str
         yield from _hatched([view.at(point) for point in points_of(leaf)])
 
 
-def _shape(leaf: Leaf, view: View) -> tuple[str, str]:
+def _shape(leaf: Line | Polyline, view: View) -> tuple[str, str]:
     places = [view.at(point) for point in points_of(leaf)]
     if isinstance(leaf, Line):
         (x1, y1), (x2, y2) = places

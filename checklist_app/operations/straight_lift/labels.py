@@ -49,7 +49,24 @@ def percent(share: float) -> str:
 
 def leg_percent(checks: tuple[Check, ...], label: str) -> str:
     """The highest utilisation of anything in one leg, at its worst; empty while nothing is computed."""
-    used = [highest_utilisation(check) for check in checks if check.row == label]
-    highest = max(used, default=0.0)
+    highest = leg_highest(checks, label)
 
     return f"up to {percent(highest)}" if highest > 0.0 else ""
+
+
+def leg_highest(checks: tuple[Check, ...], label: str) -> float:
+    """The highest utilisation of anything in one leg, at its worst; 0 while nothing is computed."""
+    return max((highest_utilisation(check) for check in checks if check.row == label), default=0.0)
+
+
+def governing_words(deciding: Check | None, label: str | None) -> str:
+    """What decides, in few words, if it is in this leg; for no leg, if it is in none.
+
+    Example:
+        >>> governing_words(None, "left")
+        ''
+    """
+    if deciding is None or deciding.row != label:
+        return ""
+
+    return f"{deciding.clause.title.partition(',')[0]} governs"
