@@ -1,5 +1,6 @@
 """Where every figure of the engineering floor comes from, and whether it was read, derived or is from memory."""
 
+from checklist_app.mechanics.fittings.sources import FITTING_SOURCES
 from checklist_app.mechanics.hanging.sources import HANGING_SOURCES
 from checklist_app.mechanics.slings.sources import SLING_SOURCES
 from checklist_app.mechanics.source import DERIVED, FROM_MEMORY, HOUSE, READ, Source, Status
@@ -88,7 +89,8 @@ SOURCES = {
     ),
     # settings of the house
     "HOUSE_SETTING": Source("Setting of this house", "", "the workshop", "", HOUSE),
-    # slings: kept with the package that uses them
+    # slings and fittings: kept with the packages that use them
     **SLING_SOURCES,
+    **FITTING_SOURCES,
     **HANGING_SOURCES,
 }

@@ -119,3 +119,12 @@ def test_published_us_choker_by_length_over_height() -> None:
     alpha_deg = us_modes.from_horizontal_deg(from_vertical_deg)
     assert us_modes.sling_angle_factor(alpha_deg) == pytest.approx(0.667, abs=5e-4)
     assert 6000.0 * us_modes.sling_angle_factor(alpha_deg) == pytest.approx(4000.0, abs=0.5)
+
+
+def test_published_a_second_wrap_adds_nothing() -> None:
+    """A chain maker's instruction: choked in a double wrap 80 % of the tag, as in a single one."""
+    assert en_modes.single_leg_factor(Hitch.DOUBLE_WRAPPED_CHOKED) == 0.8
+    for modes in (en_modes, us_modes):
+        assert modes.single_leg_factor(Hitch.DOUBLE_WRAPPED_CHOKED) == modes.single_leg_factor(CHOKED)
+        assert modes.single_leg_factor(Hitch.DOUBLE_WRAPPED_BASKET) == modes.single_leg_factor(Hitch.BASKET)
+        assert modes.single_leg_factor(Hitch.DOUBLED_CHOKED) == modes.single_leg_factor(CHOKED)

@@ -1,0 +1,1 @@
+"""Fittings in the load path: shackles, hooks, links, eyebolts and hoist rings; every table is a step."""
