@@ -1,0 +1,219 @@
+"""Three legs that are tight hold the hook in one place of the load; what each then pulls, with a pencil.
+
+The hook is where three spheres about the picks meet. Seen from above as it hangs, each of three legs pulls in the
+measure of the triangle that the hook makes with the picks of the other two.
+"""
+
+from itertools import combinations
+
+from checklist_app.mechanics import exact
+from checklist_app.mechanics.errors import OutOfRangeError, required_positive
+from checklist_app.mechanics.hanging import settling
+from checklist_app.mechanics.hanging.body import SOURCE, Rigging
+from checklist_app.mechanics.vectors import Vec
+
+REACHED, PUSHING, FLAT = 1e-10, -1e-10, 1e-9
+Place = tuple[float, Vec]
+
+
+def hook_of_tight_legs(what: Rigging) -> Vec:
+    """Where the hook is in the load: three legs tight and pulling, the load as low as it gets.
+
+        |H − P| = L for three legs, |H − P| ≤ L for the others, the three pull; else as `settled`
+
+    Source:
+        STATICS_HANGING_BODY.
+
+    Args:
+        what: what hangs, on three or four legs.
+
+    Returns:
+        The hook in the load's axes [m].
+
+    Raises:
+        OutOfRangeError: If the legs do not reach each other.
+
+    Example:
+        >>> from checklist_app.mechanics.hanging.body import rigging
+        >>> picks = [Vec(0.0, 0.0, 0.0), Vec(6.0, 0.0, 0.0), Vec(3.0, 3.0, 0.0)]
+        >>> hook_of_tight_legs(rigging(picks, [5.0, 5.0, 5.0], Vec(3.0, 1.0, -1.0)))
+        Vec(x=3.0, y=0.0, z=4.0)
+    """
+    lowest: Place | None = None
+    for three in combinations(range(len(what.picks)), 3):
+        found = _held(what, three)
+        if found is not None and (lowest is None or found[0] > lowest[0]):
+            lowest = found
+    if lowest is not None:
+        return lowest[1]
+
+    return settling.settled(what).hook
+
+
+def area_m2(x1: float, y1: float, x2: float, y2: float) -> float:
+    """Twice the triangle that the hook makes with two picks, seen from above; its sign is the sense round it.
+
+        a = x₁ y₂ − y₁ x₂
+
+    Source:
+        STATICS_HANGING_BODY.
+
+    Args:
+        x1: first pick from the hook, one level way [m].
+        y1: the other level way [m].
+        x2: second pick from the hook, one level way [m].
+        y2: the other level way [m].
+
+    Returns:
+        a [m²].
+
+    Example:
+        >>> area_m2(1.0, 0.0, 0.0, 2.0)
+        2.0
+    """
+    return x1 * y2 - y1 * x2
+
+
+def share_of_three(area: float, leg_m: float, lever_m3: float) -> float:
+    """Pull in one of three legs as a share of the load.
+
+        T₁ / W = a₁ L₁ / (a₁ H₁ + a₂ H₂ + a₃ H₃)
+
+    Source:
+        STATICS_HANGING_BODY: the three sums of forces, solved.
+
+    Args:
+        area: a₁, twice the triangle of the hook and the other two picks, seen from above [m²].
+        leg_m: L₁, this leg [m], above 0.
+        lever_m3: a₁ H₁ + a₂ H₂ + a₃ H₃, H each pick below the hook [m³].
+
+    Returns:
+        T₁ / W [-].
+
+    Raises:
+        OutOfRangeError: If a leg is slack, or the three lie in one plane through the hook.
+
+    Example:
+        >>> round(share_of_three(2.0, 1.5, 6.0), 6)
+        0.5
+    """
+    required_positive("length of a leg", leg_m, SOURCE)
+    if not abs(lever_m3) > 0.0:
+        raise OutOfRangeError("three legs", "in one plane", "eyes that make a triangle under the hook", SOURCE)
+    share = area * leg_m / lever_m3
+    if not share >= PUSHING:
+        raise OutOfRangeError("a leg", "slack", "a plumb line through the hook that passes between the eyes", SOURCE)
+
+    return share
+
+
+def share_by_moments(leg_m: float, arm_m: float, lever_m2: float) -> float:
+    """Pull in one of two legs, each from a hook of its own, by the moments about the other pick.
+
+        T₁ / W = L₁ e / l
+
+    Source:
+        STATICS_TWO_HOOKS.
+
+    Args:
+        leg_m: L₁, this leg [m], above 0.
+        arm_m: e, centre of gravity from the other pick, level [m].
+        lever_m2: l, L₁ times the distance of its line from the other pick, with the sign of e [m²].
+
+    Returns:
+        T₁ / W [-].
+
+    Raises:
+        OutOfRangeError: If the leg is slack, or lies along the picks.
+
+    Example:
+        >>> share_by_moments(1.5, 0.25, 0.75)
+        0.5
+    """
+    required_positive("length of a leg", leg_m, SOURCE)
+    if not abs(lever_m2) > 0.0:
+        raise OutOfRangeError("a leg", "along the eyes", "legs that stand up from the load", SOURCE)
+    share = leg_m * arm_m / lever_m2
+    if not share >= 0.0:
+        raise OutOfRangeError("a leg", "slack", "a centre of gravity between the legs", SOURCE)
+
+    return share
+
+
+def even_share(plane: tuple[float, float, float], along_m: float, aside_m: float) -> float:
+    """Upright part of one leg's pull, as a share of the load, where all legs give alike.
+
+        V₁ / W = a + b x₁ + c y₁
+
+    Source:
+        STATICS_HANGING_BODY: with equal stiffness the upright parts lie in one plane over the picks.
+
+    Args:
+        plane: a [-], b and c [1/m], from the sums of forces and moments over all legs.
+        along_m: x₁, this pick from the plumb line, one level way [m].
+        aside_m: y₁, the other level way [m].
+
+    Returns:
+        V₁ / W [-], 0 where the leg would push.
+
+    Example:
+        >>> even_share((0.25, 0.1, 0.0), 0.5, 0.3)
+        0.3
+    """
+    middle, along, aside = plane
+    share = middle + along * along_m + aside * aside_m
+
+    return share if share > 0.0 else 0.0
+
+
+def _held(what: Rigging, three: tuple[int, ...]) -> Place | None:
+    """How far the hook then is from the centre of gravity, and where; None if other legs are too short or one pushes."""
+    hook = _met(what, three)
+    if hook is None:
+        return None
+    hx, hy, hz = hook
+    small_m = REACHED * what.size_m
+    for leg, ((px, py, pz), leg_m) in enumerate(zip(what.picks, what.legs_m, strict=True)):
+        x, y, z = hx - px, hy - py, hz - pz
+        if leg not in three and exact.sqrt(x * x + y * y + z * z) > leg_m + small_m:
+            return None
+    x, y, z = hx - what.cg.x, hy - what.cg.y, hz - what.cg.z
+    return (x * x + y * y + z * z, hook) if _pull(what, three, hook, (x, y, z)) else None
+
+
+def _pull(what: Rigging, three: tuple[int, ...], hook: Vec, weight: tuple[float, float, float]) -> bool:
+    """Whether the three hold the weight by pulling alone."""
+    (ax, ay, az), (bx, by, bz), (cx, cy, cz) = (
+        (hook.x - what.picks[leg].x, hook.y - what.picks[leg].y, hook.z - what.picks[leg].z) for leg in three
+    )
+    x, y, z = weight
+    volume = ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx)
+    first = x * (by * cz - bz * cy) + y * (bz * cx - bx * cz) + z * (bx * cy - by * cx)
+    second = x * (cy * az - cz * ay) + y * (cz * ax - cx * az) + z * (cx * ay - cy * ax)
+    third = x * (ay * bz - az * by) + y * (az * bx - ax * bz) + z * (ax * by - ay * bx)
+    if volume < 0.0:
+        volume, first, second, third = -volume, -first, -second, -third
+    small = PUSHING * volume
+
+    return volume > 0.0 and first >= small and second >= small and third >= small
+
+
+def _met(what: Rigging, three: tuple[int, ...]) -> Vec | None:
+    """Where the spheres about three picks meet over the standing load; None where they do not."""
+    (px, py, pz), q, r = (what.picks[leg] for leg in three)
+    lp, lq, lr = (what.legs_m[leg] for leg in three)
+    ax, ay, az, bx, by, bz = q.x - px, q.y - py, q.z - pz, r.x - px, r.y - py, r.z - pz
+    aa, ab, bb = ax * ax + ay * ay + az * az, ax * bx + ay * by + az * bz, bx * bx + by * by + bz * bz
+    square = aa * bb - ab * ab
+    nx, ny, nz = ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx
+    if not (square > FLAT * aa * bb and nz * nz > FLAT * square):
+        return None
+    to_a, to_b = (lp * lp - lq * lq + aa) / 2.0, (lp * lp - lr * lr + bb) / 2.0
+    s, t = (to_a * bb - to_b * ab) / square, (to_b * aa - to_a * ab) / square
+    fx, fy, fz = s * ax + t * bx, s * ay + t * by, s * az + t * bz
+    high2 = lp * lp - (fx * fx + fy * fy + fz * fz)
+    if not high2 > 0.0:
+        return None
+    up = exact.sqrt(high2 / square) * (1.0 if nz > 0.0 else -1.0)
+
+    return Vec(px + fx + up * nx, py + fy + up * ny, pz + fz + up * nz)
