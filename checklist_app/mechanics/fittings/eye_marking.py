@@ -15,6 +15,7 @@ class EyeMarking(Enum):
     BS_4278_COLLAR = "BS 4278 collar eyebolt, metric thread"
     AS_2317_COLLAR = "AS 2317.1 collar eyebolt, metric thread, marked axial and transverse"
     BS_4278_DYNAMO = "BS 4278 dynamo eyebolt"
+    BS_4278_LINK = "BS 4278 eyebolt with link"
     US_B18_15_SHOULDER = "ASME B18.15 shoulder eyebolt"
     US_METRIC_SHOULDER = "US metric machinery eyebolt with shoulder"
     US_PLAIN = "US eyebolt without shoulder"

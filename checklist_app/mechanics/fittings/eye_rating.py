@@ -8,7 +8,7 @@ from checklist_app.mechanics.slings.us_chain_wll import KG_IN_LB, tonnes_of_lb
 KG_IN_T = 1000.0
 DIN = (EyeMarking.DIN_580, EyeMarking.DIN_580_2003)
 COLLAR = (EyeMarking.BS_4278_COLLAR, EyeMarking.AS_2317_COLLAR)
-AS_MARKED = (EyeMarking.BS_4278_DYNAMO, EyeMarking.US_PLAIN, EyeMarking.ISO_3266)
+AS_MARKED = (EyeMarking.BS_4278_DYNAMO, EyeMarking.US_PLAIN, EyeMarking.ISO_3266, EyeMarking.BS_4278_LINK)
 
 
 def eye_wll_t(
@@ -21,7 +21,7 @@ def eye_wll_t(
 
     Source:
         DIN_580, DIN_580_2003, BS_4278, BS_4278_TYPES, ASME_B18_15, US_METRIC_EYEBOLTS, ASME_B30_26_SHOULDER; ISO_3266
-        in line as marked, its table of angles was not seen.
+        and the BS eyebolt with link in line as marked: their tables of angles were not seen.
 
     Args:
         marking: standard stamped on it, or on its certificate.
@@ -73,10 +73,8 @@ def _in_line(marking: EyeMarking, marked_wll_t: float, from_axis_deg: float) -> 
     if marking is EyeMarking.US_PLAIN:
         return tonnes_of_lb(us_eyes.plain_eye_lb(marked_wll_t * KG_IN_T / KG_IN_LB, from_axis_deg))
     if not 0.0 <= from_axis_deg <= IN_LINE_UP_TO_DEG:
-        raise OutOfRangeError(
-            "pull on an ISO 3266 eyebolt from its axis", from_axis_deg, "in line, 0 to 5°; aslant its maker's sheet",
-            "ISO_3266",
-        )
+        name = f"pull on an eye marked {marking.value}, from its axis"
+        raise OutOfRangeError(name, from_axis_deg, "in line, 0 to 5°; aslant by its maker's sheet", "PLATE")
 
     return marked_wll_t
 

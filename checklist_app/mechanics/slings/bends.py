@@ -24,6 +24,10 @@ class Termination(Enum):
 TERMINATION_FACTOR = {  # 0027/ND, termination factors
     Termination.HAND_SPLICE: 1.25, Termination.FERRULE: 1.12, Termination.RESIN_SOCKET: 1.0, Termination.SWAGED: 1.0,
 }
+# what the WLL on a label already contains: EN 13414-1 rates a ferrule with 0.9, the rest as above
+IN_THE_LABEL = {
+    Termination.HAND_SPLICE: 0.8, Termination.FERRULE: 0.9, Termination.RESIN_SOCKET: 1.0, Termination.SWAGED: 1.0,
+}
 FULL_BASKET_RATIO = {Termination.HAND_SPLICE: 15.0, Termination.FERRULE: 25.0}  # US tables: hand-tucked, mechanical
 
 
@@ -104,10 +108,10 @@ def worse_efficiency(termination: Termination, contact_mm: float, rope_mm: float
 def labelled_bend_factor(termination: Termination, contact_mm: float, rope_mm: float) -> float:
     """What a bend leaves of a WLL on a label that already contains the loss in the termination.
 
-        min(η_bend, η_termination) / η_termination
+        η_bend / η in the label, 1 at most; in the label: hand splice 0.8, ferrule 0.9, socket and swaged end 1.0
 
     Source:
-        ND_0027 for both losses; EN_13414_1 rates the rope with its termination.
+        ND_0027 for the losses and that the worse counts; EN_13414_1 rates the rope with its ferrule, 0.9.
 
     Args:
         termination: how the end is made.
@@ -124,9 +128,9 @@ def labelled_bend_factor(termination: Termination, contact_mm: float, rope_mm: f
         >>> labelled_bend_factor(Termination.FERRULE, 400.0, 16.0)
         1.0
         >>> round(labelled_bend_factor(Termination.FERRULE, 16.0, 16.0), 3)
-        0.56
+        0.556
     """
-    left = worse_efficiency(termination, contact_mm, rope_mm) / termination_efficiency(termination)
+    left = bend_efficiency(contact_mm, rope_mm) / IN_THE_LABEL[termination]
 
     return left if left < 1.0 else 1.0
 

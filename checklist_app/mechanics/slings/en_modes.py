@@ -21,8 +21,9 @@ def single_leg_factor(hitch: Hitch) -> float:
         M = 1.0 straight, 0.8 choked, 1.0 each part of a basket
 
     Source:
-        EN_1492_1 and EN_1492_2, mode factors, straight and choked; DGUV_209_021 for chain, choked;
-        DOUBLE_WRAP for a second wrap, which adds nothing. Laid double and choked counts as one choked part.
+        EN_1492_1 and EN_1492_2, mode factors, straight and choked; choked chain DGUV_209_021, wire rope
+        ROPE_FIBRE_CORE, both 0.8; DOUBLE_WRAP for a second wrap, which adds nothing. Laid double and choked counts as
+        one choked part.
 
     Args:
         hitch: how the sling is put on.

@@ -1,8 +1,8 @@
-"""Working load limits of wire rope slings as EN 13414-1 prints them, and of a rope by its breaking force."""
+"""Working load limits of wire rope slings as EN 13414-1 prints them; a fibre core carries less than a steel core."""
 
-from checklist_app.mechanics.errors import OutOfRangeError, required_positive
-from checklist_app.mechanics.gravity import STANDARD_GRAVITY_M_S2
-from checklist_app.mechanics.slings.kinds import RuleSet, SlingKind
+from collections.abc import Mapping
+
+from checklist_app.mechanics.errors import OutOfRangeError
 
 SOURCE = "EN_13414_1"
 STEEP_UP_TO_DEG, FLAT_UP_TO_DEG = 45.0, 60.0
@@ -19,16 +19,21 @@ TABLE_4 = {
     32: (11.8, 16.5, 11.8, 25.0, 17.5, 19.0), 36: (15.0, 21.0, 15.0, 31.5, 22.5, 23.5),
     40: (18.5, 26.0, 18.5, 39.0, 28.0, 30.0),
 }
+# EN 13414-1 fibre core, as a sling maker prints it, the same columns [t]
+FIBRE_CORE = {
+    8: (0.70, 0.95, 0.70, 1.5, 1.05, 1.1), 9: (0.85, 1.2, 0.85, 1.8, 1.3, 1.4), 10: (1.05, 1.5, 1.05, 2.25, 1.6, 1.7),
+    11: (1.3, 1.8, 1.3, 2.7, 1.95, 2.12), 12: (1.55, 2.12, 1.55, 3.3, 2.3, 2.5), 13: (1.8, 2.5, 1.8, 3.85, 2.7, 2.9),
+    14: (2.12, 3.0, 2.12, 4.35, 3.15, 3.3), 16: (2.7, 3.85, 2.7, 5.65, 4.2, 4.35), 18: (3.4, 4.8, 3.4, 7.2, 5.2, 5.65),
+    20: (4.35, 6.0, 4.35, 9.0, 6.5, 6.9), 22: (5.2, 7.2, 5.2, 11.0, 7.8, 8.4), 24: (6.3, 8.8, 6.3, 13.5, 9.4, 10.0),
+    26: (7.2, 10.0, 7.2, 15.0, 11.0, 11.8), 28: (8.4, 11.8, 8.4, 18.0, 12.5, 13.5),
+    32: (11.0, 15.0, 11.0, 23.5, 16.5, 18.0),
+}
 COLUMN = {1: (0, 0), 2: (1, 2), 3: (3, 4), 4: (3, 4)}
 ENDLESS = 5
-EN_COEFFICIENT = {  # Directive 2006/42/EC, Annex I 4.1.2.5
-    SlingKind.WIRE_ROPE: 5.0, SlingKind.CHAIN: 4.0, SlingKind.FLAT_WEBBING: 7.0, SlingKind.ROUNDSLING: 7.0,
-}
-US_COEFFICIENT = 5.0  # DOE-STD-1090: slings 5 to 1
 
 
 def wire_rope_wll_t(rope_mm: int, legs: int, flatter_leg_deg: float) -> float:
-    """What a wire rope sling with ferrule-secured eyes carries straight, by the table.
+    """What a wire rope sling with steel core and ferrule-secured eyes carries straight, by the table.
 
         WLL from the cell for rope diameter, legs and band of the angle from vertical
 
@@ -50,16 +55,37 @@ def wire_rope_wll_t(rope_mm: int, legs: int, flatter_leg_deg: float) -> float:
         >>> wire_rope_wll_t(10, 1, 0.0), wire_rope_wll_t(16, 4, 50.0)
         (1.15, 4.5)
     """
-    if legs not in COLUMN:
-        raise OutOfRangeError("number of legs", legs, "1 to 4", SOURCE)
-    if not 0.0 <= flatter_leg_deg <= FLAT_UP_TO_DEG:
-        raise OutOfRangeError("angle of the flatter leg from vertical", flatter_leg_deg, "0 to 60°", SOURCE)
+    return _row(TABLE_4, rope_mm)[_column(legs, flatter_leg_deg)]
 
-    return _row(rope_mm)[COLUMN[legs][0 if flatter_leg_deg <= STEEP_UP_TO_DEG else 1]]
+
+def fibre_core_rope_wll_t(rope_mm: int, legs: int, flatter_leg_deg: float) -> float:
+    """What a wire rope sling with fibre core and ferrule-secured eyes carries straight, by the table.
+
+        WLL from the cell for rope diameter, legs and band of the angle from vertical
+
+    Source:
+        ROPE_FIBRE_CORE.
+
+    Args:
+        rope_mm: nominal diameter of the rope [mm].
+        legs: legs that count, 1 to 4.
+        flatter_leg_deg: angle from vertical of the flattest leg [°], 0 to 60.
+
+    Returns:
+        WLL of the sling [t].
+
+    Raises:
+        OutOfRangeError: For a diameter, a number of legs or an angle that the table does not have.
+
+    Example:
+        >>> fibre_core_rope_wll_t(10, 1, 0.0), fibre_core_rope_wll_t(16, 2, 45.0)
+        (1.05, 3.85)
+    """
+    return _row(FIBRE_CORE, rope_mm)[_column(legs, flatter_leg_deg)]
 
 
 def wire_rope_endless_choked_wll_t(rope_mm: int) -> float:
-    """What an endless wire rope sling carries choked, by the table.
+    """What an endless wire rope sling with steel core carries choked, by the table.
 
         WLL from the cell for the rope diameter
 
@@ -79,67 +105,21 @@ def wire_rope_endless_choked_wll_t(rope_mm: int) -> float:
         >>> wire_rope_endless_choked_wll_t(20)
         7.35
     """
-    return _row(rope_mm)[ENDLESS]
+    return _row(TABLE_4, rope_mm)[ENDLESS]
 
 
-def working_coefficient(kind: SlingKind, rule_set: RuleSet) -> float:
-    """How many times the breaking force stands over the working load limit.
-
-        EN: wire rope 5, chain 4, textile 7; US: 5
-
-    Source:
-        MACHINERY_DIRECTIVE, Annex I 4.1.2.5; DOE_1090 for slings in the US.
-
-    Args:
-        kind: what the sling is made as.
-        rule_set: whose factor.
-
-    Returns:
-        Z [-].
-
-    Example:
-        >>> working_coefficient(SlingKind.ROUNDSLING, RuleSet.EN), working_coefficient(SlingKind.CHAIN, RuleSet.US)
-        (7.0, 5.0)
-    """
-    return EN_COEFFICIENT[kind] if rule_set is RuleSet.EN else US_COEFFICIENT
-
-
-def wll_from_breaking_force_t(breaking_force_kn: float, efficiency: float, coefficient: float) -> float:
-    """What a leg carries by the breaking force in its certificate.
-
-        WLL = F η / (Z g)
-
-    Source:
-        EN_13414_1, 5.2.4; MACHINERY_DIRECTIVE, Annex I 4.1.2.5.
-
-    Args:
-        breaking_force_kn: F, minimum breaking force as certified [kN], above 0.
-        efficiency: η of the termination, or of the bend if that is worse [-], above 0 up to 1.
-        coefficient: Z [-], 1 or more.
-
-    Returns:
-        WLL [t].
-
-    Raises:
-        OutOfRangeError: If an argument leaves its range.
-
-    Example:
-        >>> round(wll_from_breaking_force_t(63.012, 0.9, 5.0), 3)
-        1.157
-    """
-    required_positive("minimum breaking force", breaking_force_kn, SOURCE)
-    required_positive("efficiency", efficiency, SOURCE)
-    if efficiency > 1.0:
-        raise OutOfRangeError("efficiency", efficiency, "1 at most", SOURCE)
-    if not coefficient >= 1.0:
-        raise OutOfRangeError("working coefficient", coefficient, "1 or more", "MACHINERY_DIRECTIVE")
-
-    return breaking_force_kn * efficiency / (coefficient * STANDARD_GRAVITY_M_S2)
-
-
-def _row(rope_mm: int) -> tuple[float, ...]:
-    if rope_mm not in TABLE_4:
-        sizes = ", ".join(str(size) for size in TABLE_4)
+def _row(table: Mapping[int, tuple[float, ...]], rope_mm: int) -> tuple[float, ...]:
+    if rope_mm not in table:
+        sizes = ", ".join(str(size) for size in table)
         raise OutOfRangeError("diameter of the rope", rope_mm, f"{sizes} mm", SOURCE)
 
-    return TABLE_4[rope_mm]
+    return table[rope_mm]
+
+
+def _column(legs: int, from_vertical_deg: float) -> int:
+    if legs not in COLUMN:
+        raise OutOfRangeError("number of legs", legs, "1 to 4", SOURCE)
+    if not 0.0 <= from_vertical_deg <= FLAT_UP_TO_DEG:
+        raise OutOfRangeError("angle of the flatter leg from vertical", from_vertical_deg, "0 to 60°", SOURCE)
+
+    return COLUMN[legs][0 if from_vertical_deg <= STEEP_UP_TO_DEG else 1]

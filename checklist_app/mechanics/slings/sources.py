@@ -7,6 +7,10 @@ SLING_SOURCES = {
     "EN_13414_1": Source(
         "EN 13414-1 Steel wire rope slings, Table 4: ferrule-secured eyes, steel core", "", "CEN", "2003", READ
     ),
+    "ROPE_FIBRE_CORE": Source(
+        "Wire rope slings with fibre core, 1770 N/mm²: WLL straight, choked, basket, by legs and angle", "",
+        "CEN, EN 13414-1", "", READ, "a sling maker's table",
+    ),
     "DGUV_209_021": Source(
         "DGUV Information 209-021 Load tables for slings of round steel chain, wire rope and fibre", "", "DGUV",
         "2021", READ,

@@ -4,8 +4,9 @@ from math import cos, radians
 
 import pytest
 
-from checklist_app.mechanics.fittings import bs_eyes, din_eyes, eye_rating, hoist_rings, us_eyes
+from checklist_app.mechanics.fittings import bs_eyes, din_eyes, eye_rating, eye_use, hoist_rings, us_eyes
 from checklist_app.mechanics.fittings.eye_marking import EyeMarking, PullPlane, Seating
+from checklist_app.mechanics.fittings.eye_use import EyeUse
 
 IN_PLANE, ACROSS, FLAT = PullPlane.IN_PLANE, PullPlane.ACROSS, Seating.FLAT
 DIN = "published, DIN 580/582 table as a maker restates it"
@@ -85,7 +86,7 @@ def test_as_collar_eye_in_line_and_aside(thread_mm: int, axial_t: float, transve
     def wll_t(angle_deg: float) -> float:
         return bs_eyes.collar_eye_wll_t(EyeMarking.AS_2317_COLLAR, thread_mm, angle_deg, IN_PLANE, FLAT)
 
-    assert wll_t(0.0) == axial_t
+    assert wll_t(0.0) == bs_eyes.collar_axial_wll_t(thread_mm) == axial_t
     assert wll_t(90.0) == pytest.approx(transverse_t, abs=6e-3)
 
 
@@ -176,6 +177,12 @@ def test_no_eye_carries_more_at_a_greater_angle(marking: EyeMarking) -> None:
             now = 0.0
         assert now <= before
         before = now
+
+
+def test_published_a_shackle_moves_freely_in_any_eye_and_a_hook_in_a_large_one() -> None:
+    """Safe use leaflet to BS 4278: hooks and fittings move freely; collar eyebolts are small and take shackles."""
+    assert eye_use.eye_use_factor(EyeUse.SHACKLE, small_eye=True) == 1.0
+    assert eye_use.eye_use_factor(EyeUse.HOOK_FREE, small_eye=False) == 1.0
 
 
 def test_published_hoist_ring_keeps_its_rating_to_90_degrees() -> None:

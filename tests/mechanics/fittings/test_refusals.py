@@ -6,21 +6,33 @@ from collections.abc import Callable
 import pytest
 
 from checklist_app.mechanics.errors import OutOfRangeError
-from checklist_app.mechanics.fittings import bs_eyes, din_eyes, eye_rating, hoist_rings, hooks, shackles, us_eyes
+from checklist_app.mechanics.fittings import (
+    bs_eyes,
+    din_eyes,
+    eye_rating,
+    eye_use,
+    hoist_rings,
+    hooks,
+    shackle_sizes,
+    shackles,
+    us_eyes,
+)
 from checklist_app.mechanics.fittings.eye_marking import EyeMarking, PullPlane, Seating
+from checklist_app.mechanics.fittings.eye_use import EyeUse
 from checklist_app.mechanics.fittings.hooks import HookLoading
 from checklist_app.mechanics.fittings.shackles import Form, Pin, PinUse
 
 NAN = math.nan
 IN_PLANE, ACROSS, FLAT, GAP = PullPlane.IN_PLANE, PullPlane.ACROSS, Seating.FLAT, Seating.GAP
 DIN, COLLAR, AS = EyeMarking.DIN_580, EyeMarking.BS_4278_COLLAR, EyeMarking.AS_2317_COLLAR
+LINK = EyeMarking.BS_4278_LINK
 
 
 @pytest.mark.parametrize("call, words", [
-    (lambda: shackles.en_13889_wll_t(20), "diameter of the shackle's body is 20; allowed: 6, 8, 9"),
-    (lambda: shackles.marking_fits_size(NAN, 19), "WLL marked on the shackle is nan"),
-    (lambda: shackles.lloyds_dee_swl_t(10, 12, True), "10 and 12 mm; allowed: a body of 11 mm with a pin of 12 mm"),
-    (lambda: shackles.lloyds_dee_swl_t(33, 14, False), "33 and 14 mm"),
+    (lambda: shackle_sizes.en_13889_wll_t(20), "diameter of the shackle's body is 20; allowed: 6, 8, 9"),
+    (lambda: shackle_sizes.marking_fits_size(NAN, 19), "WLL marked on the shackle is nan"),
+    (lambda: shackle_sizes.lloyds_dee_swl_t(10, 12, True), "10 and 12 mm; allowed: a body of 11 mm"),
+    (lambda: shackle_sizes.lloyds_dee_swl_t(33, 14, False), "33 and 14 mm"),
     (lambda: shackles.side_load_factor(90.1, Form.BOW, Pin.SCREW), "90.1; allowed: 0 to 90°"),
     (lambda: shackles.side_load_factor(NAN, Form.BOW, Pin.SCREW), "from in line is nan"),
     (lambda: shackles.side_load_factor(6.0, Form.DEE, Pin.SCREW), "pull aside on a dee shackle is 6"),
@@ -33,6 +45,16 @@ DIN, COLLAR, AS = EyeMarking.DIN_580, EyeMarking.BS_4278_COLLAR, EyeMarking.AS_2
     (lambda: shackles.shackle_temperature_factor(-21.0), "temperature of the shackle is -21"),
     (lambda: shackles.shackle_temperature_factor(401.0), "temperature of the shackle is 401"),
     (lambda: shackles.shackle_temperature_factor(NAN), "temperature of the shackle is nan"),
+    (lambda: shackles.gathered_legs_factor(Form.DEE, 2, 60.0), "legs in one dee shackle is 2; allowed: 1, in line"),
+    (lambda: shackles.gathered_legs_factor(Form.BOW, 3, 60.0), "legs in one bow shackle is 3; allowed: 1 or 2"),
+    (lambda: shackles.gathered_legs_factor(Form.BOW, 2, 120.1), "legs in the bow is 120.1; allowed: 0 to 120°"),
+    (lambda: shackles.gathered_legs_factor(Form.BOW, 2, NAN), "legs in the bow is nan"),
+    (lambda: eye_use.eye_use_factor(EyeUse.REEVED, False), "one sling reeved through two eyes"),
+    (lambda: eye_use.eye_use_factor(EyeUse.HOOK_FREE, True), "moves freely in the eye; allowed: a shackle that moves"),
+    (lambda: eye_use.eye_use_factor(EyeUse.HOOK_FORCED, False), "forced into the eye"),
+    (lambda: eye_use.eye_use_factor(EyeUse.HOOK_TIP, False), "the tip of a hook"),
+    (lambda: eye_use.eye_use_factor(EyeUse.TURNS, True), "free to turn"),
+    (lambda: eye_use.eye_use_factor(EyeUse.DIRECT, False), "a sling straight through the eye"),
     (lambda: hooks.hook_loading_factor(HookLoading.TIP), "load on the hook is on the tip; allowed: in the bowl"),
     (lambda: hooks.hook_loading_factor(HookLoading.SIDE), "aside, out of the hook's plane"),
     (lambda: hooks.hook_loading_factor(HookLoading.BACK), "on the back"),
@@ -75,6 +97,7 @@ DIN, COLLAR, AS = EyeMarking.DIN_580, EyeMarking.BS_4278_COLLAR, EyeMarking.AS_2
     (lambda: eye_rating.eye_wll_t(DIN, "M20", 0.0, 0.0, IN_PLANE, FLAT, False), "WLL stamped on the eye is 0"),
     (lambda: eye_rating.eye_wll_t(DIN, "3/4 BSW", 1.0, 0.0, IN_PLANE, FLAT, False), "a metric thread such as M20"),
     (lambda: eye_rating.eye_wll_t(EyeMarking.ISO_3266, "M20", 1.0, 20.0, IN_PLANE, FLAT, False), "its maker's sheet"),
+    (lambda: eye_rating.eye_wll_t(LINK, "M20", 1.0, 20.0, IN_PLANE, FLAT, False), "with link, from its axis is"),
     (lambda: hoist_rings.hoist_ring_wll_t(1.0, 91.0, True, False, True), "hoist ring from its axis is 91"),
     (lambda: hoist_rings.hoist_ring_wll_t(1.0, 0.0, True, True, True), "seat of the hoist ring is spacers"),
     (lambda: hoist_rings.hoist_ring_wll_t(1.0, 0.0, False, False, True), "seat of the hoist ring is a gap"),

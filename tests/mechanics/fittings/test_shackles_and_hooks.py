@@ -2,7 +2,7 @@
 
 import pytest
 
-from checklist_app.mechanics.fittings import hooks, shackles
+from checklist_app.mechanics.fittings import hooks, shackle_sizes, shackles
 from checklist_app.mechanics.fittings.hooks import HookLoading
 from checklist_app.mechanics.fittings.shackles import Form, Pin, PinUse
 
@@ -16,14 +16,14 @@ SIDE = "published, shackle makers' charts"
     pytest.param(28, 9.5, id=f"{SIZES}: 28 mm, 9.5 t"), pytest.param(45, 25.0, id=f"{SIZES}: 45 mm, 25 t"),
 ])
 def test_size_of_a_shackle(body_mm: int, printed_t: float) -> None:
-    assert shackles.en_13889_wll_t(body_mm) == printed_t
-    assert shackles.marking_fits_size(printed_t, body_mm)
-    assert not shackles.marking_fits_size(printed_t + 0.01, body_mm)
+    assert shackle_sizes.en_13889_wll_t(body_mm) == printed_t
+    assert shackle_sizes.marking_fits_size(printed_t, body_mm)
+    assert not shackle_sizes.marking_fits_size(printed_t + 0.01, body_mm)
 
 
 def test_a_thicker_shackle_carries_more_on_a_thicker_pin() -> None:
     """By_hand: the printed columns rise together, and every pin is thicker than its body."""
-    rows = list(shackles.EN_13889_SIZES.items())
+    rows = list(shackle_sizes.EN_13889_SIZES.items())
     assert rows == sorted(rows)
     assert all(pin > body for body, (_, pin, _) in rows)
     for column in range(3):
@@ -38,7 +38,7 @@ def test_a_thicker_shackle_carries_more_on_a_thicker_pin() -> None:
     pytest.param(15, 17, True, 2.0, id="published, same table: higher tensile 15/17, 2.0 t"),
 ])
 def test_dee_of_a_ship(body_mm: int, pin_mm: int, higher_tensile: bool, printed_t: float) -> None:
-    assert shackles.lloyds_dee_swl_t(body_mm, pin_mm, higher_tensile) == printed_t
+    assert shackle_sizes.lloyds_dee_swl_t(body_mm, pin_mm, higher_tensile) == printed_t
 
 
 @pytest.mark.parametrize("aside_deg, printed_t", [
@@ -92,3 +92,9 @@ def test_a_link_hangs_free_only_if_wider_than_the_hook() -> None:
     """EN 818-6 as makers restate it (by_hand)."""
     assert hooks.link_hangs_free(60.1, 60.0)
     assert not hooks.link_hangs_free(60.0, 60.0)
+
+
+def test_published_two_slings_gather_in_a_bow_up_to_120_degrees() -> None:
+    """Shackle makers' charts to EN 13889; a dee takes one leg in line."""
+    assert shackles.gathered_legs_factor(Form.BOW, 2, 120.0) == 1.0
+    assert shackles.gathered_legs_factor(Form.DEE, 1, 0.0) == 1.0

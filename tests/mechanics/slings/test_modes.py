@@ -5,8 +5,8 @@
 
 import pytest
 
-from checklist_app.mechanics.slings import en_modes, us_modes
-from checklist_app.mechanics.slings.kinds import Hitch
+from checklist_app.mechanics.slings import en_modes, rules, us_modes
+from checklist_app.mechanics.slings.kinds import Hitch, LegRule, RuleSet
 from checklist_app.mechanics.slings.legs import weakest_leg_wll_t
 
 STRAIGHT, CHOKED = Hitch.STRAIGHT, Hitch.CHOKED
@@ -128,3 +128,34 @@ def test_published_a_second_wrap_adds_nothing() -> None:
         assert modes.single_leg_factor(Hitch.DOUBLE_WRAPPED_CHOKED) == modes.single_leg_factor(CHOKED)
         assert modes.single_leg_factor(Hitch.DOUBLE_WRAPPED_BASKET) == modes.single_leg_factor(Hitch.BASKET)
         assert modes.single_leg_factor(Hitch.DOUBLED_CHOKED) == modes.single_leg_factor(CHOKED)
+
+
+@pytest.mark.parametrize("rule_set, leg_rule, wll_t, hitches, flat_deg, together_t", [
+    pytest.param(RuleSet.EN, LegRule.THREE_LEGS, (5.0,) * 4, (STRAIGHT,) * 4, 45.0, 10.5,
+                 id=f"{CARD}: red 5 t, four legs, three counted, 10.5"),
+    pytest.param(RuleSet.EN, LegRule.TWO_DIAGONAL_LEGS, (5.0,) * 4, (STRAIGHT,) * 4, 45.0, 7.0,
+                 id=f"{CARD}: red 5 t, two of four counted, as two legs 7.0"),
+    pytest.param(RuleSet.EN, LegRule.TWO_LEGS, (5.0,) * 3, (STRAIGHT,) * 3, 60.0, 5.0,
+                 id=f"{CARD}: red 5 t, two of three counted, 45° to 60°, 5.0"),
+    pytest.param(RuleSet.EN, LegRule.TWO_LEGS, (4.0, 5.0), (CHOKED, STRAIGHT), 45.0, 4.48,
+                 id="derived, one leg choked rates the pair: 1.4 × 0.8 × 4"),
+    pytest.param(RuleSet.US, LegRule.THREE_LEGS, (3.0,) * 4, (STRAIGHT,) * 4, 60.0, 4.5,
+                 id="derived, US sine for three of four: 3 × sin 30° × 3"),
+    pytest.param(RuleSet.US, LegRule.TWO_LEGS, (9.9 / 2.0,) * 2, (CHOKED,) * 2, 0.0, 7.425,
+                 id="published, British Columbia crane safety: bridle of 9900 lb choked, 7425 lb"),
+])
+def test_legs_together(
+    rule_set: RuleSet, leg_rule: LegRule, wll_t: tuple[float, ...], hitches: tuple[Hitch, ...], flat_deg: float,
+    together_t: float,
+) -> None:
+    assert rules.bridle_wll_t(rule_set, leg_rule, wll_t, hitches, flat_deg) == pytest.approx(together_t, abs=5e-3)
+
+
+@pytest.mark.parametrize("beta_deg", [0.0, 20.0, 45.0, 60.0])
+def test_both_rule_sets_are_the_modules_they_name(beta_deg: float) -> None:
+    for hitch in Hitch:
+        assert rules.hitch_factor(RuleSet.EN, hitch) == en_modes.single_leg_factor(hitch)
+        assert rules.hitch_factor(RuleSet.US, hitch) == us_modes.single_leg_factor(hitch)
+    assert rules.basket_factor(RuleSet.EN, beta_deg) == en_modes.basket_factor(beta_deg)
+    assert rules.basket_factor(RuleSet.US, beta_deg) == us_modes.basket_factor(90.0 - beta_deg)
+    assert rules.bridle_factor(RuleSet.US, 4, beta_deg) == us_modes.multi_leg_factor(4, STRAIGHT, 90.0 - beta_deg)

@@ -2,7 +2,7 @@
 
 import pytest
 
-from checklist_app.mechanics.slings import bends, chemicals, choke, edges, temperature
+from checklist_app.mechanics.slings import bends, chemicals, choke, edges, label, temperature
 from checklist_app.mechanics.slings.bends import Termination
 from checklist_app.mechanics.slings.chemicals import Chemical
 from checklist_app.mechanics.slings.kinds import RuleSet, SlingKind
@@ -80,7 +80,8 @@ def test_bend_and_termination_are_not_multiplied() -> None:
     assert bends.worse_efficiency(Termination.FERRULE, 64.0, 16.0) == 0.75
     assert bends.worse_efficiency(Termination.HAND_SPLICE, 160.0, 16.0) == 0.8
     assert bends.labelled_bend_factor(Termination.HAND_SPLICE, 160.0, 16.0) == 1.0
-    assert bends.labelled_bend_factor(Termination.FERRULE, 64.0, 16.0) == pytest.approx(0.75 * 1.12)
+    assert bends.labelled_bend_factor(Termination.FERRULE, 64.0, 16.0) == pytest.approx(0.75 / 0.9)
+    assert bends.labelled_bend_factor(Termination.FERRULE, 400.0, 16.0) == 1.0
 
 
 @pytest.mark.parametrize("termination, ratio, printed", [
@@ -183,3 +184,9 @@ def test_published_acid_makes_lifting_steel_brittle() -> None:
     """EN 1492 instructions for use: grade 8 fittings not in acid; EN 13414-1 and EN 13889 instructions the same."""
     assert chemicals.steel_is_attacked(Chemical.ACID)
     assert not chemicals.steel_is_attacked(Chemical.NONE)
+
+
+def test_published_a_sling_carries_what_its_readable_label_says() -> None:
+    """WAC 296-155, DOE-STD-1090, EN 1492: without a label out of use; the fibre stands on it (DGUV 209-013)."""
+    assert label.labelled_wll_t(2.0, readable=True) == 2.0
+    assert label.labelled_fibre(SlingKind.FLAT_WEBBING, Fibre.POLYAMIDE) is Fibre.POLYAMIDE

@@ -8,6 +8,7 @@ import pytest
 from checklist_app.mechanics.errors import OutOfRangeError
 from checklist_app.mechanics.slings import (
     bends,
+    breaking_force,
     chain_wll,
     chemicals,
     choke,
@@ -16,6 +17,7 @@ from checklist_app.mechanics.slings import (
     label,
     legs,
     rope_wll,
+    rules,
     slip,
     temperature,
     us_chain_wll,
@@ -28,6 +30,7 @@ from checklist_app.mechanics.slings.kinds import Hitch, LegRule, RuleSet, SlingK
 from checklist_app.mechanics.slings.temperature import ChainGrade, Fibre, RopeMake
 
 STRAIGHT, FERRULE = Hitch.STRAIGHT, Termination.FERRULE
+THREE = LegRule.THREE_LEGS
 NAN = math.nan
 
 
@@ -65,9 +68,19 @@ NAN = math.nan
     (lambda: rope_wll.wire_rope_wll_t(16, 2, NAN), "angle of the flatter leg from vertical is nan"),
     (lambda: rope_wll.wire_rope_wll_t(16, 0, 0.0), "number of legs is 0"),
     (lambda: rope_wll.wire_rope_endless_choked_wll_t(7), "diameter of the rope is 7"),
-    (lambda: rope_wll.wll_from_breaking_force_t(NAN, 0.9, 5.0), "minimum breaking force is nan"),
-    (lambda: rope_wll.wll_from_breaking_force_t(60.0, 1.1, 5.0), "efficiency is 1.1; allowed: 1 at most"),
-    (lambda: rope_wll.wll_from_breaking_force_t(60.0, 0.9, 0.5), "working coefficient is 0.5"),
+    (lambda: breaking_force.wll_from_breaking_force_t(NAN, 0.9, 5.0), "minimum breaking force is nan"),
+    (lambda: breaking_force.wll_from_breaking_force_t(60.0, 1.1, 5.0), "efficiency is 1.1; allowed: 1 at most"),
+    (lambda: breaking_force.wll_from_breaking_force_t(60.0, 0.9, 0.5), "working coefficient is 0.5"),
+    (lambda: rope_wll.fibre_core_rope_wll_t(40, 1, 0.0), "diameter of the rope is 40; allowed: 8, 9"),
+    (lambda: rope_wll.fibre_core_rope_wll_t(10, 2, 61.0), "61; allowed: 0 to 60°"),
+    (lambda: rules.basket_factor(RuleSet.US, 61.0), "angle from the horizontal is 29; allowed: 30 to 90°"),
+    (lambda: rules.basket_factor(RuleSet.EN, 61.0), "61; allowed: 0 to 60°"),
+    (lambda: rules.bridle_factor(RuleSet.US, 2, NAN), "angle from vertical is nan"),
+    (lambda: rules.bridle_factor(RuleSet.EN, 7, 30.0), "number of legs is 7"),
+    (lambda: rules.bridle_wll_t(RuleSet.EN, THREE, (2.0, 2.0), (STRAIGHT,), 30.0), "number of hitches is 1"),
+    (lambda: rules.bridle_wll_t(RuleSet.EN, THREE, (2.0, 2.0), (STRAIGHT, Hitch.BASKET), 30.0), "hitch is basket"),
+    (lambda: rules.bridle_wll_t(RuleSet.EN, THREE, (2.0, NAN), (STRAIGHT,) * 2, 30.0), "WLL of a leg is nan"),
+    (lambda: rules.bridle_wll_t(RuleSet.EN, THREE, (), (), 30.0), "number of legs is 0"),
     (lambda: us_chain_wll.grade_80_lb("10 mm", 1, 90.0), "size of the chain is 10 mm"),
     (lambda: us_chain_wll.grade_80_lb("3/8", 2, 29.0), "angle from the horizontal is 29"),
     (lambda: us_chain_wll.grade_80_lb("3/8", 5, 60.0), "number of legs is 5"),
@@ -119,8 +132,3 @@ NAN = math.nan
 def test_it_refuses_in_words(call: Callable[[], object], words: str) -> None:
     with pytest.raises(OutOfRangeError, match=words):
         call()
-
-
-def test_a_label_that_can_be_read_passes_what_it_says() -> None:
-    assert label.labelled_wll_t(2.0, readable=True) == 2.0
-    assert label.labelled_fibre(SlingKind.FLAT_WEBBING, Fibre.POLYAMIDE) is Fibre.POLYAMIDE

@@ -5,11 +5,12 @@
 
 import pytest
 
-from checklist_app.mechanics.slings import chain_wll, en_modes, rope_wll, us_chain_wll
+from checklist_app.mechanics.slings import breaking_force, chain_wll, en_modes, rope_wll, us_chain_wll
 from checklist_app.mechanics.slings.kinds import Hitch, RuleSet, SlingKind
 
 CHAIN = "published, EN 818-4 grade 8 table as a fittings maker restates it"
 ROPE = "published, EN 13414-1:2003 Table 4"
+FIBRE = "published, EN 13414-1 fibre core as a sling maker prints it"
 US = "published, second printing of the US grade 80 table in a chain maker's rigging report"
 
 
@@ -71,12 +72,30 @@ def test_derived_every_wire_rope_cell_lies_near_its_leg_factor(rope_mm: int) -> 
     assert rope_wll.wire_rope_endless_choked_wll_t(rope_mm) == pytest.approx(1.6 * one_t, rel=0.045)
 
 
+@pytest.mark.parametrize("rope_mm, legs, angle_deg, printed_t", [
+    pytest.param(10, 1, 0.0, 1.05, id=f"{FIBRE}: 10 mm, one leg 1.05"),
+    pytest.param(16, 2, 45.0, 3.85, id=f"{FIBRE}: 16 mm, two legs to 45°, 3.85"),
+    pytest.param(20, 4, 45.0, 9.0, id=f"{FIBRE}: 20 mm, four legs to 45°, 9"),
+    pytest.param(24, 3, 60.0, 9.4, id=f"{FIBRE}: 24 mm, three legs 45° to 60°, 9.4"),
+])
+def test_fibre_core_cells(rope_mm: int, legs: int, angle_deg: float, printed_t: float) -> None:
+    assert rope_wll.fibre_core_rope_wll_t(rope_mm, legs, angle_deg) == printed_t
+
+
+@pytest.mark.parametrize("rope_mm", rope_wll.FIBRE_CORE)
+@pytest.mark.parametrize("legs, angle_deg", [(1, 0.0), (2, 45.0), (2, 60.0), (3, 45.0), (4, 60.0)])
+def test_derived_a_fibre_core_carries_less_than_a_steel_core(rope_mm: int, legs: int, angle_deg: float) -> None:
+    """Both tables of EN 13414-1: 5 to 11 % less, cells rounded."""
+    steel_t = rope_wll.wire_rope_wll_t(rope_mm, legs, angle_deg)
+    assert 0.85 * steel_t <= rope_wll.fibre_core_rope_wll_t(rope_mm, legs, angle_deg) < steel_t
+
+
 def test_derived_wire_rope_wll_from_its_breaking_force() -> None:
     """EN 13414-1, 5.2.4: 10 mm 6x36 steel core, grade 1770, 0.356 × 10² × 1770 N = 63.0 kN (0.356 from memory), ferrule
     0.9, coefficient 5: 1.157 t; Table 4 prints 1.15 t."""
     breaking_kn = 0.356 * 100.0 * 1770.0 / 1000.0
-    coefficient = rope_wll.working_coefficient(SlingKind.WIRE_ROPE, RuleSet.EN)
-    wll_t = rope_wll.wll_from_breaking_force_t(breaking_kn, 0.9, coefficient)
+    coefficient = breaking_force.working_coefficient(SlingKind.WIRE_ROPE, RuleSet.EN)
+    wll_t = breaking_force.wll_from_breaking_force_t(breaking_kn, 0.9, coefficient)
     assert wll_t == pytest.approx(1.157, abs=1e-3)
     assert rope_wll.wire_rope_wll_t(10, 1, 0.0) == pytest.approx(wll_t, rel=0.025)
 
@@ -88,7 +107,7 @@ def test_derived_wire_rope_wll_from_its_breaking_force() -> None:
     pytest.param(SlingKind.ROUNDSLING, RuleSet.US, 5.0, id="published, DOE-STD-1090: textile slings 5 to 1"),
 ])
 def test_working_coefficient(kind: SlingKind, rule_set: RuleSet, printed: float) -> None:
-    assert rope_wll.working_coefficient(kind, rule_set) == printed
+    assert breaking_force.working_coefficient(kind, rule_set) == printed
 
 
 @pytest.mark.parametrize("size_in, legs, angle_deg, printed_lb", [
