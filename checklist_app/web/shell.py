@@ -8,7 +8,7 @@ from flask import Blueprint, Response, jsonify, make_response
 from checklist_app.shipped import shipped
 from checklist_app.web.access import everybody
 from checklist_app.web.engine import true_addresses
-from checklist_app.web.floors import VENDORED
+from checklist_app.web.floors import VENDORED, digest_of_sources
 from checklist_app.web.pages import frame_of, page
 from checklist_app.web.static import ASK_AGAIN, edition, own_files
 
@@ -27,7 +27,7 @@ blueprint = Blueprint("shell", __name__)
 @everybody
 def service_worker() -> Response:
     """The service worker, with the files of this edition before it: another edition is another service worker."""
-    before = {"EDITION": edition(), "FILES": files(), "ENGINE": engine_files()}
+    before = {"EDITION": f"{edition()}-{digest_of_sources()}", "FILES": files(), "ENGINE": engine_files()}
     lines = "".join(f"const {name} = {json.dumps(value)};\n" for name, value in before.items())
     response = make_response(lines + (shipped("static") / SCRIPT).read_text(encoding="utf-8"))
     response.mimetype = "text/javascript"

@@ -1,7 +1,8 @@
 /* Says in every page, in words, where this phone's entries are: kept here, sent, confirmed; and below the bar what
    stands in their way. */
 
-import { clockWords, reachedWords, whyWords } from "./bar_words.js";
+import { alone } from "./alone.js";
+import { aloneWords, clockWords, reachedWords, whyWords } from "./bar_words.js";
 import { contact } from "./contact.js";
 import { countOf } from "./offer.js";
 import { all, meta } from "./phone_store.js";
@@ -40,6 +41,7 @@ async function lines({ kept, sent, refused }) {
     contact.away || waiting ? reachedWords(reached, Date.now()) : "",
     waiting ? whyWords(Date.now() - since, location.protocol, trust) : "",
     clockWords(skew ?? 0),
+    aloneWords(alone(), contact.away),
   ].filter(Boolean);
 }
 

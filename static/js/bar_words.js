@@ -23,6 +23,13 @@ export function whyWords(waited, protocol, trust) {
   return `Unsent for a day. If the network is there, the server's certificate may be the reason.${where}`;
 }
 
+/* Who walks off too early finds no checks behind the shed. */
+export function aloneWords(state, away) {
+  if (state !== "coming") return "";
+  if (away) return "The checks are not all on this phone yet. What you enter is kept; go back into reach";
+  return "Stay in reach for now: the checks are still coming onto this phone";
+}
+
 function span(seconds) {
   if (seconds < 5_400) return `${Math.round(seconds / 60)} minutes`;
   if (seconds < 129_600) return `${Math.round(seconds / 3_600)} hours`;

@@ -29,7 +29,7 @@ export async function onReload(callback) {
 export function start() {
   if (worker || !address("engine")) return;
   const url = new URL("./worker.js", import.meta.url);
-  url.search = new URLSearchParams({ engine: address("engine"), floors: address("floors") });
+  url.search = new URLSearchParams({ engine: address("engine"), floors: address("floors"), ...(deaths && { plain: "yes" }) });
   const born = new Worker(url, { type: "module" });
   worker = born;
   state = "starting";

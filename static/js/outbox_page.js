@@ -1,12 +1,18 @@
 /* Fills the page of what is kept on this phone: how much waits, what the server did not take and why, and a file of
    it all. Nothing refused is taken away by itself: it is somebody's word. */
 
+import { alone } from "./alone.js";
 import { contact } from "./contact.js";
 import { countOf } from "./offer.js";
 import { asFile, offerAll } from "./outbox.js";
 import { all } from "./phone_store.js";
 import { changed } from "./sync.js";
 
+const ALONE = {
+  ready: "This phone can go on with no network.",
+  coming: "This phone cannot go on with no network yet: stay in reach until this line says so.",
+  page: "By http only the page that is open goes on with no network.",
+};
 let file = "";
 
 function count(number, one, many) {
@@ -51,6 +57,7 @@ async function show() {
   const [kept, sent, refused] = await Promise.all(["kept", "sent", "refused"].map(countOf));
   const rows = (await all("entries")).filter(({ state }) => state === "refused");
   part("said").textContent = said(kept, sent, refused);
+  part("alone").textContent = ALONE[alone()] ?? "";
   part("refused").replaceChildren(...rows.map(line));
   part("send").hidden = kept + sent === 0;
   part("send").onclick = () => offerAll().then(changed);

@@ -6,6 +6,7 @@ import { remember } from "./phone_store.js";
 import { changed, sync } from "./sync.js";
 import { askToKeep, tellFull, watchRoom } from "./tell_full.js";
 import "./alarm.js";
+import "./alone.js";
 import "./bar.js";
 import "./offline.js";
 import "./parity.js";

@@ -1,20 +1,51 @@
 /* Python on the phone, from files that the caller has: what the worker boots, and a test in Node just the same. */
 
-const GLUE = `
-import sys, zipfile
+import { unzipped } from "./unzipped.js";
+
+const PLACES = `
+import sys
 sys.path[:0] = ["/floors", "/packages.zip"]
-zipfile.ZipFile("/floors.zip").extractall("/floors")
 from checklist_app.checklists.phone import Phone
-Phone()
+`;
+/* Whatever is read once and stays, so that a heap that is kept brings it along. It knows no entry and no person. */
+const WARM = `
+import gc
+from checklist_app.checklists.warm import warm
+warm()
+gc.collect()
 `;
 
-/* `files`: a promise of the bytes of packages.zip and of the floors, fetched while the engine starts. */
-export async function boot(loadPyodide, engine, files) {
-  const python = await loadPyodide({ indexURL: engine, stdLibURL: `${engine}stdlib.zip`, env: { PYTHONHASHSEED: "0" } });
+function lay(files, zip) {
+  for (const [name, data] of unzipped(zip)) {
+    const path = `/floors/${name}`;
+    files.mkdirTree(path.slice(0, path.lastIndexOf("/")));
+    files.writeFile(path, data);
+  }
+}
+
+/* `files`: a promise of the bytes of packages.zip and of the floors, fetched while the engine starts. `heap`: the
+   memory of an engine that had started before with these very files; it goes on from there. With `freeze` such a
+   memory is made here and given back. Neither is an official part of the engine: whoever asks must be able to go
+   without. */
+export async function boot(loadPyodide, engine, files, { heap = null, freeze = false } = {}) {
+  const how = heap ? { _loadSnapshot: heap } : { _makeSnapshot: freeze };
+  const python = await loadPyodide({ indexURL: engine, stdLibURL: `${engine}stdlib.zip`, env: { PYTHONHASHSEED: "0" }, ...how });
   const [packages, floors] = await files;
   python.FS.writeFile("/packages.zip", packages);
-  python.FS.writeFile("/floors.zip", floors);
-  return { python, phone: python.runPython(GLUE) };
+  lay(python.FS, floors);
+  if (!heap) python.runPython(PLACES);
+  const frozen = freeze && !heap ? frozenNow(python) : null;
+  return { python, phone: python.runPython("Phone()"), frozen };
+}
+
+function frozenNow(python) {
+  try {
+    python.runPython(WARM);
+    return python.makeMemorySnapshot();
+  } catch (fault) {
+    console.error(`the started checks cannot be kept: ${fault}`);
+    return null;
+  }
 }
 
 /* Parts go in as [digest, bytes]; a picture lies elsewhere, and null says that it is there. */

@@ -2,7 +2,6 @@
    somebody taps: nothing is exchanged in the middle of a task. */
 
 import { answerHere } from "./answer_here.js";
-import { status } from "./engine.js";
 
 const OFFER = "A new version of the app is here.";
 const edition = new URL(import.meta.url).pathname.split("/")[2];
@@ -53,11 +52,6 @@ function watch(registration) {
   look();
 }
 
-/* Once the checks run, all that they are made of is kept for the next time, whichever way it came. */
-function complete() {
-  if (status().state === "ready") navigator.serviceWorker.controller?.postMessage({ complete: true });
-}
-
 /* A page that was on its way while the service worker took over the others is taken by name. */
 async function joined() {
   const { active } = await navigator.serviceWorker.ready;
@@ -68,8 +62,6 @@ async function register() {
   if (!navigator.serviceWorker) return; // plain http has none
   navigator.serviceWorker.addEventListener("message", heard);
   navigator.serviceWorker.addEventListener("controllerchange", () => { if (taken) location.reload(); });
-  document.addEventListener("engine:state", complete);
-  navigator.serviceWorker.addEventListener("controllerchange", complete);
   watch(await navigator.serviceWorker.register("/sw.js", { updateViaCache: "none" }));
   await joined();
 }

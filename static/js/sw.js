@@ -13,7 +13,7 @@ self.addEventListener("activate", (event) => event.waitUntil(activate()));
 self.addEventListener("message", (event) => {
   if (event.data.take) self.skipWaiting();
   if (event.data.claim) event.waitUntil(self.clients.claim());
-  if (event.data.complete) event.waitUntil(completed());
+  if (event.data.complete) event.waitUntil(told(event.data.fill, event.ports[0]));
 });
 self.addEventListener("fetch", (event) => {
   const { request } = event;
@@ -27,23 +27,37 @@ self.addEventListener("fetch", (event) => {
 /* A first visit keeps the shell only, so that the first page is not slowed. A new version brings its engine along
    before it is offered: who takes it must not be left without checks. */
 async function install() {
-  const shell = await caches.open(SHELL);
-  await shell.addAll(FILES.map((file) => new Request(file, { cache: "reload" })));
-  if ((await (await caches.open(FOR_ENGINE)).keys()).length > 0) await completed();
+  await filled(SHELL, FILES);
+  if ((await names(FOR_ENGINE)).size > 0) await filled(FOR_ENGINE, ENGINE);
 }
 
-/* Checks that started before this was there have passed it by: their files come from the browser's own store. */
-async function completed() {
-  const engine = await caches.open(FOR_ENGINE);
-  const here = (await engine.keys()).map(({ url }) => new URL(url).pathname);
-  await engine.addAll(ENGINE.filter((path) => !here.includes(path)));
+async function told(fill, port) {
+  if (fill) await filled(FOR_ENGINE, ENGINE).catch(() => {}); // the page asks again
+  const here = await names(FOR_ENGINE);
+  port.postMessage({ complete: ENGINE.every((path) => here.has(path)) });
+}
+
+async function names(cache) {
+  return new Set((await (await caches.open(cache)).keys()).map(({ url }) => new URL(url).pathname));
+}
+
+/* What is missing, file by file: when the network breaks in the middle, the next try goes on from there. Addresses
+   that hold a digest may come from the browser's own store, where the page's own files lie already. */
+async function filled(name, paths) {
+  const cache = await caches.open(name);
+  const here = await names(name);
+  const add = (path) => cache.add(path.startsWith("/static/") ? path : new Request(path, { cache: "reload" }));
+  const missing = paths.filter((path) => !path.startsWith("/static/") || !here.has(path));
+  const tried = await Promise.allSettled(missing.map(add));
+  const failed = tried.find(({ status }) => status === "rejected");
+  if (failed) throw failed.reason;
 }
 
 async function activate() {
   for (const name of await caches.keys()) if (![SHELL, FOR_ENGINE].includes(name)) await caches.delete(name);
   const engine = await caches.open(FOR_ENGINE);
   for (const request of await engine.keys()) {
-    if (!ENGINE.includes(new URL(request.url).pathname)) await engine.delete(request);
+    if (!ENGINE.includes(new URL(request.url).pathname.replace(/\.memory$/, ""))) await engine.delete(request);
   }
   await self.clients.claim();
 }
@@ -97,8 +111,9 @@ function page(html, status) {
 
 /* A form that nobody could take is not sent on to a page that looks as if it had been. */
 async function fromShell(url, form) {
-  if (!form && url.pathname === "/outbox") return caches.match("/shell/outbox");
-  const shell = await caches.match("/shell");
+  const kept = await caches.open(SHELL);
+  if (!form && url.pathname === "/outbox") return kept.match("/shell/outbox");
+  const shell = await kept.match("/shell");
   if (!form) return shell;
   return page((await shell.text()).replace('<main ', '<main data-unsent="yes" '), 503);
 }

@@ -1,10 +1,13 @@
 /* Runs beside the page: boots Python, loads the same floors and templates as the server has, and answers the pages'
-   requests as the server would. It keeps nothing: what it knows is sent to it, what is to be kept it sends back. */
+   requests as the server would. It keeps nothing of anybody's work: what it knows is sent to it, what is to be kept it
+   sends back. What it does keep is its own started memory, before it knows anything: the next start goes on from there. */
 
 import { boot, fault, heed } from "./phone_python.js";
 
 const asked = new URL(import.meta.url).searchParams;
 const engine = new URL(asked.get("engine"), location.origin).href;
+const MEMORY = `${asked.get("floors")}.memory`; // a digest of floors and engine is in this address
+const isPlain = asked.has("plain") || !self.caches; // after one that died, and by http
 
 async function bytes(address) {
   const answer = await fetch(address);
@@ -12,11 +15,28 @@ async function bytes(address) {
   return new Uint8Array(await answer.arrayBuffer());
 }
 
+async function memory() {
+  const found = isPlain ? null : await caches.match(MEMORY).catch(() => null);
+  return found ? new Uint8Array(await found.arrayBuffer()) : null;
+}
+
+async function keep(frozen) {
+  const kept = await caches.open("engine");
+  await kept.put(MEMORY, new Response(frozen, { headers: { "Content-Type": "application/octet-stream" } }));
+}
+
 async function start() {
   const files = Promise.all([bytes(`${engine}packages.zip`), bytes(asked.get("floors"))]);
   files.catch(() => {}); // told where it is waited for
-  const { loadPyodide } = await import(`${engine}pyodide.mjs`);
-  return boot(loadPyodide, engine, files);
+  const [{ loadPyodide }, heap] = await Promise.all([import(`${engine}pyodide.mjs`), memory()]);
+  try {
+    return await boot(loadPyodide, engine, files, { heap, freeze: !isPlain });
+  } catch (error) {
+    if (!heap) throw error;
+    console.error(`the kept start does not go on: ${error}`);
+    await caches.open("engine").then((kept) => kept.delete(MEMORY));
+    return boot(loadPyodide, engine, files);
+  }
 }
 
 const booted = start();
@@ -29,6 +49,11 @@ self.addEventListener("message", async ({ data }) => {
   }
 });
 booted.then(
-  () => self.postMessage({ ready: true }),
+  (here) => {
+    const { frozen } = here;
+    here.frozen = null; // 20 MB that nobody needs twice
+    self.postMessage({ ready: true });
+    if (frozen) keep(frozen).catch((error) => console.error(`the started checks are not kept: ${error}`)); // a full phone
+  },
   (error) => self.postMessage({ ready: false, ...fault(error) }),
 );

@@ -19,8 +19,8 @@ def node() -> str:
 
 @pytest.fixture(scope="session")
 def phone(node: str, tmp_path_factory: pytest.TempPathFactory) -> Iterator[NodePhone]:
-    """With compiled floors, as a release sends them."""
+    """With compiled floors, as a release sends them, going on from the memory of its first visit."""
     folder = tmp_path_factory.mktemp("phone")
-    started = NodePhone(node, folder, compiled_floors(folder))
+    started = NodePhone(node, folder, compiled_floors(folder), "second")
     yield started
     started.close()

@@ -18,12 +18,12 @@ HERE = Path(__file__).parent
 class NodePhone:
     """Asked by the same messages as the page's worker."""
 
-    def __init__(self, node: str, folder: Path, floors: bytes) -> None:
+    def __init__(self, node: str, folder: Path, floors: bytes, visit: str = "first") -> None:
         (folder / "floors.zip").write_bytes(floors)
         scripts = shipped("static") / "js"
         self._process = subprocess.Popen(
             [node, HERE / "node_phone.mjs", scripts, laid_out(folder / "engine"), folder / "floors.zip",
-             HERE / "assessed.py"],
+             HERE / "assessed.py", visit],
             stdin=subprocess.PIPE, stdout=subprocess.PIPE, text=True, encoding="utf-8",
         )
 
