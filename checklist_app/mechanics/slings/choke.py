@@ -24,7 +24,8 @@ def choke_angle_factor(kind: SlingKind, angle_of_choke_deg: float) -> float:
         textile: the lower of that and over 120° 1.0, 105° to 120° 0.82, 90° to 105° 0.71, 60° to 90° 0.58, below 0.50
 
     Source:
-        US_CHOKE_ANGLE; ROUNDSLING_CHOKE_ANGLE. EN 1492 has no such table: it is applied under both rule sets.
+        US_CHOKE_ANGLE; ROUNDSLING_CHOKE_ANGLE. EN 1492 has no such table: it is applied under both rule sets. A maker
+        of chain may ask for more than 120°; that stands on its tag or in its instruction.
 
     Args:
         kind: what the sling is made as.

@@ -94,7 +94,8 @@ def friction_needed(lean_deg: float, slope_deg: float) -> float:
 
     Source:
         STATICS_SLIP: tan of the angle between the leg and the normal of the load's axis; of the two slings, whose
-        angles are b − c and b + c, the worse. A level load with legs at 30° already needs 0.58.
+        angles are b − c and b + c, the worse. A level load with legs at 30° already needs 0.58: CCOHS_HITCHES calls
+        60° from the load enough against slipping, and is not followed on a smooth one.
 
     Args:
         lean_deg: b, lean of the leg along the load, from vertical [°], 0 or more.

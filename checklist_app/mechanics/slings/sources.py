@@ -37,6 +37,10 @@ SLING_SOURCES = {
         "Chain choked in a double wrap: 80 % of the WLL on the tag, as in a single one", "",
         "a chain maker's instruction for use", "", READ,
     ),
+    "CCOHS_HITCHES": Source(
+        "Rigging or sling hitches: choker 75 %, double basket at 60° or more from the load", "",
+        "Canadian Centre for Occupational Health and Safety", "", READ,
+    ),
     "US_GRADE_80": Source(
         "Grade 80 alloy chain slings, rated load by size, legs and angle (ASME B30.9 style)", "", "a chain maker (US)",
         "", READ,

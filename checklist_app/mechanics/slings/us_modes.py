@@ -97,7 +97,7 @@ def single_leg_factor(hitch: Hitch) -> float:
         1.0 straight, 0.75 choked, 1.0 each part of a basket
 
     Source:
-        US_HITCH_TABLES; DOUBLE_WRAP for a second wrap, which adds nothing.
+        US_HITCH_TABLES, CCOHS_HITCHES (choker 75 % or less); DOUBLE_WRAP for a second wrap, which adds nothing.
 
     Args:
         hitch: how the sling is put on.

@@ -113,6 +113,11 @@ def test_published_us_bridle_used_choked() -> None:
     assert 9900.0 * us_modes.single_leg_factor(CHOKED) == 7425.0
 
 
+def test_published_us_choker_at_75_percent() -> None:
+    """Canadian Centre for Occupational Health and Safety: choker hitches at 75 % or less of the rated capacity."""
+    assert us_modes.single_leg_factor(CHOKED) <= 0.75
+
+
 def test_published_us_choker_by_length_over_height() -> None:
     """Rope maker's card: choker rating 6000 lb, leg 6, height 4: factor 0.667, 4000 lb a sling."""
     from_vertical_deg = 48.18968510422140  # the leg of 6 over a height of 4

@@ -86,6 +86,12 @@ def test_common_practice_a_level_smooth_load_at_30_degrees_needs_058() -> None:
     assert all(slip.friction_coefficient(contact, face) < needed for contact in Contact for face in Face)
 
 
+def test_published_rule_of_60_degrees_from_the_load_is_not_enough_on_a_smooth_one() -> None:
+    """Canadian Centre for Occupational Health and Safety: double basket at 60° or more from the load against slipping.
+    By statics that is 30° from vertical; no friction of the tables holds it, and the check asks for more."""
+    assert slip.friction_needed(90.0 - 60.0, 0.0) > max(slip.PUBLISHED.values())
+
+
 def test_common_practice_only_a_measured_friction_tells_webbing_from_chain() -> None:
     """Common practice, no source: both 0.1 dry and 0 with oil by name; measured, webbing stays where chain slides."""
     for face in Face:
