@@ -62,16 +62,17 @@ def fibre_is_attacked(fibre: Fibre, chemical: Chemical) -> bool:
 def steel_is_attacked(chemical: Chemical) -> bool:
     """Whether a chemical is known to attack grade 8 chain and fittings, wire rope and grade 6 shackles.
 
-        acid: hydrogen makes the steel brittle
+        acid and alkali make the steel brittle
 
     Source:
-        TEXTILE_CHEMISTRY for grade 8 fittings and links, ROPE_HEAT for wire rope, SHACKLE_INSTRUCTIONS for shackles.
+        CHAIN_CHEMISTRY for grade 8 chain in both; acid TEXTILE_CHEMISTRY for fittings and links, ROPE_HEAT for wire
+        rope, SHACKLE_INSTRUCTIONS for shackles.
 
     Args:
         chemical: what it touches.
 
     Returns:
-        True for acid, False for nothing.
+        True for acid and alkali, False for nothing.
 
     Raises:
         OutOfRangeError: Where no source says either; the maker is asked.
@@ -80,9 +81,9 @@ def steel_is_attacked(chemical: Chemical) -> bool:
         >>> steel_is_attacked(Chemical.ACID)
         True
     """
-    if chemical in (Chemical.ALKALI, Chemical.SOLVENT):
+    if chemical is Chemical.SOLVENT:
         raise OutOfRangeError(
             f"{chemical.value} on lifting steel", "not covered", "what its maker confirms", "TEXTILE_CHEMISTRY"
         )
 
-    return chemical is Chemical.ACID
+    return chemical in (Chemical.ACID, Chemical.ALKALI)

@@ -45,6 +45,17 @@ SLING_SOURCES = {
         "Grade 80 alloy chain slings, rated load by size, legs and angle (ASME B30.9 style)", "", "a chain maker (US)",
         "", READ,
     ),
+    "US_GRADE_100": Source(
+        "Grade 100 alloy chain slings, rated load by size, legs and angle", "", "a chain maker (US)", "", READ
+    ),
+    "ASME_B30_9_HEAT": Source(
+        "ASME B30.9 Table 9-1.8.1-1 Elevated temperature and the WLL of alloy chain", "", "ASME", "", READ,
+        "a sling maker's catalogue",
+    ),
+    "GRADE_10_HEAT": Source("Grade 10 chain slings: −40 to 200 °C", "", "chain makers' instructions", "", READ),
+    "CHAIN_CHEMISTRY": Source(
+        "Chain slings not in acid or caustic solutions or air", "", "chain makers' instructions for use", "", READ
+    ),
     "US_CHOKE_ANGLE": Source(
         "Choker capacity by angle of choke (ASME B30.9 style): wire rope, webbing, general", "",
         "sling makers' cards and a hire handbook", "2018", READ,

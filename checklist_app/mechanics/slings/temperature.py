@@ -25,6 +25,7 @@ class ChainGrade(Enum):
 
     GRADE_4 = "grade 4"
     GRADE_8 = "grade 8"
+    GRADE_10 = "grade 10"
 
 
 class RopeMake(Enum):
@@ -44,7 +45,12 @@ US_HOTTEST_C = 82.0
 # up to this temperature [°C], share of the WLL; the coldest allowed comes first
 CHAIN = {
     ChainGrade.GRADE_8: (-40.0, ((200.0, 1.0), (300.0, 0.9), (400.0, 0.75))),
+    ChainGrade.GRADE_10: (-40.0, ((200.0, 1.0),)),
     ChainGrade.GRADE_4: (0.0, ((300.0, 1.0), (400.0, 0.75), (475.0, 0.5))),  # the table says nothing about frost
+}
+US_CHAIN = {  # 204, 260 °C are 400, 500 °F; where heat would take strength for good, the table ends here
+    ChainGrade.GRADE_8: (-40.0, ((203.0, 1.0), (204.0, 0.90), (260.0, 0.85))),
+    ChainGrade.GRADE_10: (-40.0, ((203.0, 1.0), (204.0, 0.85))),
 }
 STEEL_CORE = ((150.0, 1.0), (200.0, 0.9), (300.0, 0.75), (400.0, 0.65))
 ROPE = {
@@ -91,10 +97,12 @@ def fibre_temperature_factor(fibre: Fibre, temperature_c: float, rule_set: RuleS
 def chain_temperature_factor(grade: ChainGrade, temperature_c: float) -> float:
     """What heat leaves of the WLL of a chain sling.
 
-        grade 8: −40 to 200 °C 1.0, to 300 °C 0.9, to 400 °C 0.75; grade 4: to 300 °C 1.0, to 400 °C 0.75, to 475 °C 0.5
+        grade 8: −40 to 200 °C 1.0, to 300 °C 0.9, to 400 °C 0.75; grade 10: −40 to 200 °C;
+        grade 4: to 300 °C 1.0, to 400 °C 0.75, to 475 °C 0.5
 
     Source:
-        EN_818_4 with EN_818_6 for grade 8; DGUV_209_021 for grade 4, whose table has no frost: from 0 °C.
+        EN_818_4 with EN_818_6 for grade 8; GRADE_10_HEAT; DGUV_209_021 for grade 4, whose table has no frost: from
+        0 °C.
 
     Args:
         grade: as stamped.
@@ -113,6 +121,36 @@ def chain_temperature_factor(grade: ChainGrade, temperature_c: float) -> float:
     coldest_c, steps = CHAIN[grade]
 
     return _stepped("temperature of the chain", temperature_c, coldest_c, steps, "EN_818_4")
+
+
+def us_chain_temperature_factor(grade: ChainGrade, temperature_c: float) -> float:
+    """What heat leaves of the rated load of a chain sling, by US rules.
+
+        grade 80: below 204 °C 1.0, at 204 °C 0.90, to 260 °C 0.85; grade 100: below 204 °C 1.0, at 204 °C 0.85
+
+    Source:
+        ASME_B30_9_HEAT; a temperature between two rows takes the hotter one, and no row is used that takes strength for
+        good.
+
+    Args:
+        grade: as stamped; 80 is grade 8, 100 is grade 10.
+        temperature_c: hottest or coldest face that the chain touches [°C].
+
+    Returns:
+        Share of the rated load [-].
+
+    Raises:
+        OutOfRangeError: Outside the range, for grade 4, or if the temperature is no number.
+
+    Example:
+        >>> us_chain_temperature_factor(ChainGrade.GRADE_8, 250.0)
+        0.85
+    """
+    if grade not in US_CHAIN:
+        raise OutOfRangeError("grade of the chain", grade.value, "grade 8 or grade 10", "ASME_B30_9_HEAT")
+    coldest_c, steps = US_CHAIN[grade]
+
+    return _stepped("temperature of the chain", temperature_c, coldest_c, steps, "ASME_B30_9_HEAT")
 
 
 def rope_temperature_factor(make: RopeMake, temperature_c: float) -> float:

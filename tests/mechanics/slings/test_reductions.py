@@ -149,12 +149,24 @@ def test_fibre_in_heat(fibre: Fibre, hottest_c: float, rule_set: RuleSet) -> Non
     pytest.param(ChainGrade.GRADE_8, 200.0, 1.0, id="published, EN 818-6 as restated: grade 8 to 200 °C, 100 %"),
     pytest.param(ChainGrade.GRADE_8, 201.0, 0.9, id="published, EN 818-6 as restated: grade 8 to 300 °C, 90 %"),
     pytest.param(ChainGrade.GRADE_8, 400.0, 0.75, id="published, EN 818-6 as restated: grade 8 to 400 °C, 75 %"),
+    pytest.param(ChainGrade.GRADE_10, 200.0, 1.0, id="published, chain makers: grade 10 to 200 °C"),
     pytest.param(ChainGrade.GRADE_4, 300.0, 1.0, id="published, DGUV 209-021: grade 4 to 300 °C, 100 %"),
     pytest.param(ChainGrade.GRADE_4, 400.0, 0.75, id="published, DGUV 209-021: grade 4 to 400 °C, 75 %"),
     pytest.param(ChainGrade.GRADE_4, 475.0, 0.5, id="published, DGUV 209-021: grade 4 to 475 °C, 50 %"),
 ])
 def test_chain_in_heat(grade: ChainGrade, degrees_c: float, printed: float) -> None:
     assert temperature.chain_temperature_factor(grade, degrees_c) == printed
+
+
+@pytest.mark.parametrize("grade, degrees_c, printed", [
+    pytest.param(ChainGrade.GRADE_8, 203.0, 1.0, id="published, ASME B30.9 as restated: grade 80 below 204 °C, none"),
+    pytest.param(ChainGrade.GRADE_8, 204.0, 0.90, id="published, ASME B30.9 as restated: grade 80, 204 °C, 90 %"),
+    pytest.param(ChainGrade.GRADE_8, 260.0, 0.85, id="published, ASME B30.9 as restated: grade 80, 260 °C, 85 %"),
+    pytest.param(ChainGrade.GRADE_10, 204.0, 0.85, id="published, ASME B30.9 as restated: grade 100, 204 °C, 85 %"),
+    pytest.param(ChainGrade.GRADE_8, 210.0, 0.85, id="by_hand, between two rows the hotter one"),
+])
+def test_us_chain_in_heat(grade: ChainGrade, degrees_c: float, printed: float) -> None:
+    assert temperature.us_chain_temperature_factor(grade, degrees_c) == printed
 
 
 @pytest.mark.parametrize("make, degrees_c, printed", [
@@ -180,9 +192,10 @@ def test_fibre_in_chemicals(fibre: Fibre, chemical: Chemical, attacked: bool) ->
     assert chemicals.fibre_is_attacked(fibre, chemical) is attacked
 
 
-def test_published_acid_makes_lifting_steel_brittle() -> None:
-    """EN 1492 instructions for use: grade 8 fittings not in acid; EN 13414-1 and EN 13889 instructions the same."""
+def test_published_acid_and_caustic_attack_lifting_steel() -> None:
+    """EN 1492, EN 13414-1 and EN 13889 instructions for use: not in acid; chain makers: nor in caustic."""
     assert chemicals.steel_is_attacked(Chemical.ACID)
+    assert chemicals.steel_is_attacked(Chemical.ALKALI)
     assert not chemicals.steel_is_attacked(Chemical.NONE)
 
 

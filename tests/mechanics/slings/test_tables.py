@@ -5,11 +5,12 @@
 
 import pytest
 
-from checklist_app.mechanics.slings import breaking_force, chain_wll, en_modes, rope_wll, us_chain_wll
+from checklist_app.mechanics.slings import breaking_force, chain_wll, en_modes, rope_wll, us_chain_wll, us_modes
 from checklist_app.mechanics.slings.kinds import Hitch, RuleSet, SlingKind
 
 CHAIN = "published, EN 818-4 grade 8 table as a fittings maker restates it"
 ROPE = "published, EN 13414-1:2003 Table 4"
+US_100 = "published, US grade 100 table of a chain maker"
 FIBRE = "published, EN 13414-1 fibre core as a sling maker prints it"
 US = "published, second printing of the US grade 80 table in a chain maker's rigging report"
 
@@ -123,6 +124,26 @@ def test_working_coefficient(kind: SlingKind, rule_set: RuleSet, printed: float)
 ])
 def test_us_grade_80(size_in: str, legs: int, angle_deg: float, printed_lb: float) -> None:
     assert us_chain_wll.grade_80_lb(size_in, legs, angle_deg) == pytest.approx(printed_lb, rel=0.01)
+
+
+@pytest.mark.parametrize("size_in, legs, angle_deg, printed_lb", [
+    pytest.param("9/32", 1, 90.0, 4300.0, id=f"{US_100}: 9/32 in, one leg 4300 lb"),
+    pytest.param("3/8", 2, 45.0, 12400.0, id=f"{US_100}: 3/8 in, two legs at 45°, 12400 lb"),
+    pytest.param("1/2", 4, 60.0, 39000.0, id=f"{US_100}: 1/2 in, four legs at 60°, 39000 lb"),
+    pytest.param("5/8", 3, 30.0, 33900.0, id=f"{US_100}: 5/8 in, three legs at 30°, 33900 lb"),
+])
+def test_us_grade_100(size_in: str, legs: int, angle_deg: float, printed_lb: float) -> None:
+    assert us_chain_wll.grade_100_lb(size_in, legs, angle_deg) == printed_lb
+
+
+@pytest.mark.parametrize("table", [us_chain_wll.GRADE_80, us_chain_wll.GRADE_100], ids=["grade 80", "grade 100"])
+def test_derived_every_us_cell_lies_near_the_sine(table: dict[str, tuple[int, ...]]) -> None:
+    """n sin α × one leg, rounded to the hundred or fifty pounds and cut off: within 2 %."""
+    for one, *cells in table.values():
+        for legs, three in ((2, cells[:3]), (3, cells[3:])):
+            for angle_deg, printed_lb in zip((60.0, 45.0, 30.0), three, strict=True):
+                by_sine = one * us_modes.multi_leg_factor(legs, Hitch.STRAIGHT, angle_deg)
+                assert printed_lb == pytest.approx(by_sine, rel=0.02)
 
 
 def test_an_angle_between_two_us_columns_takes_the_flatter_one() -> None:
