@@ -43,8 +43,9 @@ def large(check: Check) -> Figure:
 
 def note(check: Check) -> str:
     """Demand of capacity and, where it differs, how far it may go at worst."""
-    further = words.note(check) or _at_worst(check)
-    return f"{_held_against(check)}, {further}" if further else _held_against(check)
+    told = words.note(check)
+    further = (told, _at_worst(check)) if told == words.MEASURED else (told or _at_worst(check),)
+    return ", ".join(part for part in (_held_against(check), *further) if part)
 
 
 def share(check: Check) -> float | None:

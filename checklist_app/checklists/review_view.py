@@ -37,7 +37,7 @@ def head(world: World, running: Running, state: HoldState) -> dict[str, Any]:
 def review(world: World, running: Running, state: HoldState) -> dict[str, Any]:
     """Everything a reviewer reads: drawing, what to look at, photographs, gear, answers, checks, assumptions."""
     return {
-        "picture": picture(running.evaluation), "wide": picture(running.evaluation, DESK_PX),
+        "picture": picture(running.evaluation), "wide": picture(running.evaluation, DESK_PX, all_views=False),
         "looks": look_at(world, running, state),
         "photos": [{"href": f"/parts/{entry.value['part']}", "words": words, "at": entry.at}
                    for entry, words in photos(world, running, state)],

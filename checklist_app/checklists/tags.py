@@ -12,6 +12,7 @@ from checklist_app.operations.words import figure
 COLOURS: Mapping[float, str] = {1.0: "violet", 2.0: "green", 3.0: "yellow", 4.0: "grey", 5.0: "red", 6.0: "brown",
                                 8.0: "blue", 10.0: "orange"}
 SLINGS = frozenset({"flat_sling", "round_sling"})
+RATINGS = ("ratings", "ratings_across")
 FIGURE = Field("figure", "figure", FieldType.NUMBER)
 PICKABLE = USABLE | {"incoming"}
 
@@ -34,7 +35,7 @@ class Tag:
 
 def tag(item: Item) -> Tag:
     """The tag of one item as it stands today."""
-    wll_t = _number(item.facts.get("wll_t"))
+    wll_t = _number(item.facts.get("wll_t")) or _lowest(item)
     colour = COLOURS.get(wll_t or 0.0, "") if item.kind in SLINGS else ""
     out = why_out(item)
 
@@ -67,7 +68,18 @@ def _words(item: Item) -> str:
     length_m = _number(item.facts.get("length_m"))
     named = f"{words}, {item.title}" if item.title != item.id else words
 
-    return f"{named}, {figure(length_m, 'm')} m" if length_m else named
+    return ", ".join(filter(None, (named, f"{figure(length_m, 'm')} m" if length_m else "", _steps(item))))
+
+
+def _lowest(item: Item) -> float | None:
+    """Of what is rated by the angle of its pull the lowest rating: what it may carry whichever way it is pulled."""
+    ratings = [_number(row.get("wll_t")) for name in RATINGS for row in item.facts.get(name) or ()]
+    return min((rating for rating in ratings if rating), default=None) if all(ratings) else None
+
+
+def _steps(item: Item) -> str:
+    """The ratings, step by step: "2.5 t up to 30°, 2 t up to 45°"."""
+    return ", ".join(f"{row.get('wll_t')} t up to {row.get('up_to_deg')}°" for row in item.facts.get("ratings") or ())
 
 
 def _note(item: Item) -> str:

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 from dataclasses import replace
 
-from checklist_app.operations.drawing import Drawing, Line, Point, Polyline, Role, points_of
+from checklist_app.operations.drawing import Drawing, Line, Point, Polyline, Role, Text, points_of
 
 SHOWN = frozenset({Role.OUTLINE, Role.MEMBER, Role.GOVERNS})
 SEEN_FROM = 0.01
@@ -26,7 +26,9 @@ def _behind(drawing: Drawing, worst: Drawing, title: str) -> Drawing:
         return drawing
     note = f"{drawing.note} Dashed: where {title} is worst.".strip()
 
-    return replace(drawing, parts=(*found, *drawing.parts), note=note, label=f"{drawing.label} {note}")
+    key = Text(drawing.bounds()[0], "dashed: at its worst", Role.TEXT_SOFT, lower=1.2)
+
+    return replace(drawing, parts=(*found, *drawing.parts, key), note=note, label=f"{drawing.label} {note}")
 
 
 def _moved(drawing: Drawing, worst: Drawing) -> Iterator[Line | Polyline]:

@@ -12,7 +12,7 @@ from checklist_app.operations.evaluate import Evaluation
 from checklist_app.operations.graph import CannotAssess, Missing, Stopped
 from checklist_app.operations.operation import Operation
 from checklist_app.operations.plan import ALL
-from checklist_app.operations.words import note, reason
+from checklist_app.operations.words import MEASURED, note, reason
 from checklist_app.operations.working import working
 
 KINDS = {Strength: "strength", Limit: "limit", State: "state"}
@@ -164,5 +164,5 @@ def _cautions(ev: Evaluation) -> Iterator[str]:
     for words in from_memory:
         yield f"{words}: its limit is from memory, and may only make the verdict stricter"
     for check in ev.checks:
-        if note(check):
+        if note(check) not in ("", MEASURED):
             yield f"{check.clause.title}: {note(check)}"

@@ -12,7 +12,7 @@ DESK_FROM_PX, HOOK_ON_DESK = 600, 0.56
 MARGIN_PX = 10.0
 TALLEST = {False: 0.95, True: 0.75}
 SIZES = {role: 24.0 if role is Role.TEXT_BIG else 17.0 for role in Role}
-HATCH_STEP_PX, HATCH_PX = 11.0, 7.0
+ROOM_BELOW_PX, HATCH_STEP_PX, HATCH_PX = 44.0, 11.0, 7.0
 CLASSES = {
     Role.OUTLINE: "d-outline", Role.FINE: "d-fine", Role.SOLID: "d-solid", Role.MEMBER: "d-sling",
     Role.PLUMB: "d-plumb", Role.PLUMB_ON: "d-plumb d-plumb-on", Role.ANGLE: "d-arc", Role.MEASURE: "d-measure",
@@ -55,7 +55,9 @@ def svg(
     view, height = fitted(drawing, float(width_px), tallest)
     lines = (leaf for leaf in drawing.leaves() if not isinstance(leaf, Text))
     parts = [part for leaf in lines for part in _drawn(leaf, view, focus, verdicts or {})]
-    parts += [_words(put, focus) for put in written(drawing, view, height)]
+    puts = written(drawing, view, height)
+    parts += [_words(put, focus) for put in puts]
+    height = max([height, *(MARGIN_PX / 2.0 - put.box.low for put in puts)])
     label = escape(drawing.label, quote=True)
     head = f'<svg viewBox="0 0 {width_px} {height:.0f}" role="img" aria-label="{label}">'
     return "\n".join((head, *parts, "</svg>"))
@@ -80,8 +82,8 @@ def fitted(drawing: Drawing, width: float, tallest: float | None = None) -> tupl
 
 
 def written(drawing: Drawing, view: View, height: float) -> list[Put]:
-    """The words in their places; upwards counts as upwards here, so y is below 0 on the paper."""
-    paper = Box(MARGIN_PX / 2.0, -height, view.width - MARGIN_PX / 2.0, 0.0)
+    """The words in their places, where need be a little below all lines; y goes up here, so it is below 0."""
+    paper = Box(MARGIN_PX / 2.0, -height - ROOM_BELOW_PX, view.width - MARGIN_PX / 2.0, 0.0)
     return lettering(drawing, lambda point: _upwards(view.at(point)), Setting(SIZES, _wide, paper))
 
 

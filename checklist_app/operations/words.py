@@ -9,6 +9,7 @@ from checklist_app.operations.graph import Stopped
 DECIMALS = {"kg": 0, "mm": 0, "s": 0, "%": 0, "°": 1, "t": 2, "m": 2, "kN": 2}
 THIN, FIXED = "\u2009", "\u00a0"
 FEW = 10_000
+MEASURED = "measured at the trial"
 TINY = 1e-9
 DATE = re.compile(r"\d{4}-(0[1-9]|1[0-2])-\d{2}", re.ASCII)
 MONTHS = ("January", "February", "March", "April", "May", "June", "July", "August", "September", "October",
@@ -120,6 +121,8 @@ def note(check: Check) -> str:
     """What else must be said beside the verdict."""
     if check.found_at_trial:
         return "to be found at the trial"
+    if check.clause.trial_tells and isinstance(check.outcome, Limit) and check.outcome.measured:
+        return MEASURED
     if not check.trial_will_tell or not isinstance(check.worst, Limit):
         return ""
 

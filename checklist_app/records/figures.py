@@ -5,7 +5,7 @@ from functools import cache
 from typing import Any
 
 from checklist_app.operations.catalogue import OPERATIONS
-from checklist_app.operations.words import FIXED, percent, said
+from checklist_app.operations.words import FIXED, MEASURED, percent, said
 
 Check = Mapping[str, Any]
 NOTHING = "–"
@@ -35,8 +35,11 @@ def title(check: Check) -> str:
 
     >>> title({"title": "sling, by its own pull", "row": "left"})
     'Sling, by its own pull, left'
+    >>> title({"title": "tilt lengthwise", "row": None, "note": "measured at the trial"})
+    'Tilt lengthwise, measured at the trial'
     """
-    words = f"{check['title']}, {check['row']}" if check.get("row") else str(check["title"])
+    measured = check.get("note") if check.get("note") == MEASURED else None
+    words = ", ".join(filter(None, (str(check["title"]), check.get("row"), measured)))
 
     return words[:1].upper() + words[1:]
 

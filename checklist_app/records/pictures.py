@@ -10,7 +10,11 @@ Sealed = dict[str, Any]
 
 def sealed(drawing: Drawing) -> Sealed:
     """The drawing's leaves as plain data that has one canonical text."""
-    return {"label": drawing.label, "hook": place(drawing.hook), "leaves": [leaf(one) for one in drawing.leaves()]}
+    said = {"name": drawing.name, "note": drawing.note} if drawing.name or drawing.note else {}
+    views = {"views": [sealed(view) for view in drawing.others]} if drawing.others else {}
+
+    return {"label": drawing.label, "hook": place(drawing.hook), "leaves": [leaf(one) for one in drawing.leaves()],
+            **said, **views}
 
 
 def leaf(one: Leaf) -> Sealed:
@@ -31,8 +35,9 @@ def place(point: Point) -> str:
 
 
 def drawing(found: Mapping[str, Any]) -> Drawing:
-    """The drawing in a sealed record."""
-    return Drawing(found["label"], point(found["hook"]), tuple(primitive(one) for one in found["leaves"]))
+    """The drawing in a sealed record; an older one has a single view."""
+    return Drawing(found["label"], point(found["hook"]), tuple(primitive(one) for one in found["leaves"]),
+                   found.get("name", ""), found.get("note", ""), tuple(map(drawing, found.get("views", ()))))
 
 
 def primitive(one: Mapping[str, Any]) -> Leaf:

@@ -9,6 +9,7 @@ from werkzeug.datastructures import MultiDict
 
 from checklist_app.checklists import ink
 from checklist_app.checklists.canonical import digest, parse
+from checklist_app.checklists.picture import drawn
 from checklist_app.checklists.signing import HOW_WORDS
 from checklist_app.checklists.words import day
 from checklist_app.operations.svg import svg
@@ -110,14 +111,16 @@ def checked(check: figures.Check) -> dict[str, Any]:
             "giant": figures.percentage(check) if check["kind"] == "strength" else figures.used(check)}
 
 
-def drawings(record: Mapping[str, Any]) -> dict[str, str] | None:
-    """The sealed drawing for phone and desk."""
+def drawings(record: Mapping[str, Any]) -> dict[str, Any] | None:
+    """The sealed drawing for phone and desk, with its further views."""
     if record["drawing"] is None:
         return None
     found = pictures.drawing(record["drawing"])
     verdicts = {check["name"]: check["verdict"] for check in record["evaluation"]["checks"]}
 
-    return {"phone": svg(found, PHONE_PX, verdicts=verdicts), "desk": svg(found, DESK_PX, verdicts=verdicts)}
+    phone = drawn(found, PHONE_PX, None, verdicts)
+
+    return {"phone": phone.svg, "desk": svg(found, DESK_PX, verdicts=verdicts), "views": phone.views}
 
 
 def signed(one: Mapping[str, Any], store: Store) -> dict[str, Any]:

@@ -70,7 +70,7 @@ def test_an_answer_of_its_own_goes_before_the_tick(shop: Shop) -> None:
     level = shop.get(sent(FIRST_SCREEN), person=None).html
     uneven = shop.get(sent({**FIRST_SCREEN, "right_eye_higher_m": "0.2"}), person=None).html
 
-    assert "tilt 0.0" in level and "tilt 0.0" not in uneven
+    assert "tilt lengthwise 0.0" in level and "tilt lengthwise 0.0" not in uneven
 
 
 def test_many_checks_that_wait_say_once_what_they_wait_for(shop: Shop) -> None:

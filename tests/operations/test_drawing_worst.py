@@ -1,6 +1,6 @@
 """The attitude at the worst of the spread lies dashed behind the stated one, and is left out where nothing moves."""
 
-from checklist_app.operations.drawing import Drawing, Line, Polyline, Role, points_of
+from checklist_app.operations.drawing import Drawing, Line, Polyline, Role, Text, points_of
 from checklist_app.operations.drawing_worst import with_worst
 from checklist_app.operations.evaluate import assess
 from checklist_app.operations.svg import svg
@@ -23,7 +23,8 @@ def test_what_moved_is_drawn_dashed_and_said_in_words() -> None:
     found = with_worst(drawing(LEG, FLOOR), drawing(MOVED, LOWER), "sling")
     assert [points_of(leaf) for leaf in dashed(found)] == [(MOVED.start, MOVED.end)]
     assert found.note == "Dashed: where sling is worst." and found.note in found.label
-    assert found.parts[1:] == (LEG, FLOOR)
+    assert found.parts[1:3] == (LEG, FLOOR)
+    assert [leaf.words for leaf in found.leaves() if isinstance(leaf, Text)] == ["dashed: at its worst"]
 
 
 def test_what_did_not_move_is_not_drawn_twice() -> None:

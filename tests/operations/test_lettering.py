@@ -64,7 +64,7 @@ def test_all_words_are_there_and_stand_on_the_paper() -> None:
     puts = written(drawing, view, height)
     said = sorted(leaf.words for leaf in drawing.leaves() if isinstance(leaf, Text))
     assert sorted(put.text.words for put in puts) == said
-    assert all(Box(0.0, -height, 360.0, 0.0).holds(put.box) for put in puts)
+    assert all(Box(0.0, -height - 44.0, 360.0, 0.0).holds(put.box) for put in puts)
 
 
 def test_words_that_cover_nothing_stay_where_they_are() -> None:

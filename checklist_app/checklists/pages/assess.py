@@ -8,7 +8,7 @@ from checklist_app.checklists.assessing import assessed, operation
 from checklist_app.checklists.checks_view import governing_of, seen
 from checklist_app.checklists.example import example
 from checklist_app.checklists.frame import frame, whole
-from checklist_app.checklists.picture import picture
+from checklist_app.checklists.picture import HELD, picture
 from checklist_app.checklists.world import World
 from checklist_app.operations.evaluate import assess as evaluate
 
@@ -24,7 +24,8 @@ def assess(request: Request, world: World) -> Answer:
     found = sections(typed, read.faults)
     context: dict[str, Any] = {
         "governing": governing_of(evaluation), "checks": seen(evaluation),
-        "picture": picture(evaluation), "asks": tuple(ask for section in found for ask in section.asks),
+        "picture": picture(evaluation, tallest=HELD), "shows_views": True,
+        "asks": tuple(ask for section in found for ask in section.asks),
         "answered": (), "shrunk": (),
     }
     status = 422 if read.faults else 200

@@ -11,7 +11,7 @@ from checklist_app.checklists.checks_view import governing, live
 from checklist_app.checklists.choosing import choices
 from checklist_app.checklists.forms import take
 from checklist_app.checklists.frame import frame, go_to, inside, whole
-from checklist_app.checklists.picture import picture
+from checklist_app.checklists.picture import held
 from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.steps import Screen, chosen, next_way, screens, stage_number
 from checklist_app.checklists.world import World
@@ -73,7 +73,7 @@ def _show(request: Request, world: World, now: Running, stage: str, screen: Scre
     drawn = stage == "numbers"
     questions = _with_faults(request, asks(world, now, screen.places, choices(world, now)), faults or {})
     context: dict[str, Any] = {"task": now.id, "asks": questions, "governing": governing(now),
-               "checks": live(now) if drawn else None, "picture": picture(now.evaluation) if drawn else None}
+               "checks": live(now) if drawn else None, "picture": held(now.evaluation) if drawn else None}
     shown = frame(request, f"{screen.words}, {now.title}", now.procedure.stage(stage).words,
                   f"{stage_number(now, stage)}, {now.title}", f"/tasks/{now.id}", "Back to the task")
     if request.fragment and request.method == "POST":

@@ -28,6 +28,7 @@ EYES = ("eye_strength", "carrier_strength")
 HOIST, ALL_LEGS = ("hoist_strength",), "pair_strength"
 ABOVE = ("hoist_strength", "load_cell_strength", "hook_fitting_strength", ALL_LEGS)
 SIDE, END, PLAN = "Side view", "End view", "Plan"
+END_NOTE = "From the right end. The load is drawn a little wider than its eyes stand."
 
 
 def views(hung: Hung) -> Drawing:
@@ -63,7 +64,7 @@ def end(hung: Hung, look: Look) -> Drawing:
     ]
     tilt = f", tilt crosswise {degrees(abs(hung.tilt_across_deg))}" if hung.tilt_across_deg is not None else ""
 
-    return Drawing(f"The same seen from the right end{tilt}.", (0.0, 0.0), tuple(parts), END, "From the right end.")
+    return Drawing(f"The same seen from the right end{tilt}.", (0.0, 0.0), tuple(parts), END, END_NOTE)
 
 
 def plan(hung: Hung) -> Drawing:
@@ -111,7 +112,7 @@ def _centre(hung: Hung, look: Look, worded: bool = True) -> Iterator[Primitive]:
 
 def _above(hung: Hung, look: Look, worded: bool = True) -> Iterator[Primitive]:
     """From where the legs meet up to the saddle of the hook, for each hook."""
-    heavy = Role.GOVERNS if hung.governs in ABOVE else Role.MEMBER
+    heavy = Role.GOVERNS if hung.governs in ABOVE[:-1] else Role.MEMBER
     for hook in hung.hooks:
         across, up = look.at(hook)
         saddle = up + hung.saddle_m
@@ -162,4 +163,4 @@ def _tilt(hung: Hung, look: Look, tilt_deg: float | None, about: str) -> Iterato
         under = min((point[1] for point in map(look.at, hung.corners)), default=cg[1])
         at = (cg[0] + 2.4 * EYE_RADIUS_M, (cg[1] + 2.0 * under) / 3.0)
         governs = ", governs" if hung.governs == about else ""
-        yield Text(at, f"tilt {degrees(abs(tilt_deg))}{governs}", Role.TEXT_SOFT, Anchor.START, about=(about,))
+        yield Text(at, f"planned tilt {degrees(abs(tilt_deg))}{governs}", Role.TEXT_SOFT, Anchor.START, about=(about,))

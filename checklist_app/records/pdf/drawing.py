@@ -1,15 +1,16 @@
 """The drawing on paper: the same primitives as on the screen, at a standard scale, under the falling line."""
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import NamedTuple
 
 from reportlab.lib.units import mm
 
 from checklist_app.operations.drawing import Drawing, Line, Point, Polyline, Role, Text, points_of
+from checklist_app.operations.lettering import Box
 from checklist_app.records.pdf.blocks import PLUMB, SOFT, Figure
 from checklist_app.records.pdf.canvas import INK, Sheet
 from checklist_app.records.pdf.document import HEIGHT, Document
-from checklist_app.records.pdf.lettering import Box, Lettered, lettered
+from checklist_app.records.pdf.lettering import Lettered, lettered
 
 SCALES = (5, 10, 12, 15, 20, 25, 30, 35, 40, 45, 50, 60, 75, 100, 125, 150, 200, 250, 300, 400, 500, 750, 1000)
 POINTS_IN_METRE = 1000 * mm
@@ -30,7 +31,8 @@ class Pen(NamedTuple):
 PENS = {
     Role.OUTLINE: Pen(0.9, fill=PALE), Role.FINE: Pen(0.4), Role.SOLID: Pen(0.3, fill=INK),
     Role.PLUMB: Pen(1.4, PLUMB), Role.PLUMB_ON: Pen(1.4, PLUMB, dash=(9, 3, 1.5, 3)), Role.ANGLE: Pen(0.8, PLUMB),
-    Role.MEASURE: Pen(0.4), Role.GROUND: Pen(1.2), Role.MEMBER: Pen(3.4),
+    Role.MEASURE: Pen(0.4), Role.GROUND: Pen(1.2), Role.MEMBER: Pen(3.4), Role.GOVERNS: Pen(5.4),
+    Role.WORST: Pen(0.5, SOFT, dash=(3, 2)),
 }
 
 
@@ -51,9 +53,9 @@ class View(NamedTuple):
 
 
 def drawn(document: Document, drawing: Drawing, width: float, height: float, hook_at: float | None,
-          verdicts: Mapping[str, str]) -> Figure:
+          verdicts: Mapping[str, str], scales: Sequence[int] = SCALES) -> Figure:
     """The drawing as a figure. With `hook_at` its hook hangs there on the line from the paper's edge."""
-    view = fitted(drawing, width, height - BAR_HIGH, hook_at)
+    view = fitted(drawing, width, height - BAR_HIGH, hook_at, scales)
     label = f"{drawing.label} Scale 1:{view.scale}."
 
     def draw(sheet: Sheet) -> None:
@@ -64,16 +66,17 @@ def drawn(document: Document, drawing: Drawing, width: float, height: float, hoo
                 draw_line(sheet, leaf, view, verdicts)
         for words in lettering(drawing, view):
             draw_words(sheet, words)
-        scale_bar(sheet, view)
+        scale_bar(sheet, view, drawing.note)
 
     for leaf in drawing.leaves():
-        document.checked(leaf.words if isinstance(leaf, Text) else "")
+        document.checked(leaf.words if isinstance(leaf, Text) else drawing.note)
     return document.figure(width, height, label, draw)
 
 
-def fitted(drawing: Drawing, width: float, height: float, hook_at: float | None) -> View:
-    """The largest standard scale at which lines and words fit, with the hook where it belongs."""
-    for scale in SCALES:
+def fitted(drawing: Drawing, width: float, height: float, hook_at: float | None,
+           scales: Sequence[int] = SCALES) -> View:
+    """The largest of the scales at which lines and words fit, with the hook where it belongs."""
+    for scale in scales:
         box = extent(drawing, View(scale, 0.0, 0.0))
         hook = View(scale, 0.0, 0.0).at(drawing.hook)
         wide = box.right - box.left
@@ -81,7 +84,7 @@ def fitted(drawing: Drawing, width: float, height: float, hook_at: float | None)
         if box.high - box.low <= height - MARGIN and x + box.left >= -0.01 and x + box.right <= width + 0.01:
             return View(scale, x, BAR_HIGH + height - MARGIN - box.high)
     if hook_at is not None:
-        return fitted(drawing, width, height, None)
+        return fitted(drawing, width, height, None, scales)
     raise ValueError("the drawing is too large for the paper at every scale")
 
 
@@ -97,9 +100,7 @@ def extent(drawing: Drawing, view: View) -> Box:
 
 def lettering(drawing: Drawing, view: View) -> list[Lettered]:
     """The words of the drawing where they stand on the paper."""
-    members = [(view.at(leaf.start), view.at(leaf.end)) for leaf in drawing.leaves()
-               if isinstance(leaf, Line) and leaf.role is Role.MEMBER]
-    return lettered(((leaf, view.at(leaf.at)) for leaf in drawing.leaves() if isinstance(leaf, Text)), members)
+    return lettered(drawing, view.at)
 
 
 def draw_line(sheet: Sheet, leaf: Line | Polyline, view: View, verdicts: Mapping[str, str]) -> None:
@@ -107,7 +108,7 @@ def draw_line(sheet: Sheet, leaf: Line | Polyline, view: View, verdicts: Mapping
     places = [view.at(place) for place in points_of(leaf)]
     pen, closed = PENS[leaf.role], getattr(leaf, "closed", False)
     stroke(sheet, places, pen, closed)
-    if leaf.role is Role.MEMBER:
+    if leaf.role in (Role.MEMBER, Role.GOVERNS):
         verdict = next((verdicts[name] for name in leaf.about if name in verdicts), "")
         stroke(sheet, places, Pen(pen.wide - 1.4, CORE.get(verdict, WHITE)), closed)
 
@@ -146,8 +147,8 @@ def falling_line(sheet: Sheet, hook: tuple[float, float]) -> None:
     sheet.line_of(PLUMB, 2.2, hook[0], HEIGHT - bottom, hook[0], hook[1])
 
 
-def scale_bar(sheet: Sheet, view: View) -> None:
-    """One metre of the drawing, and the scale: a copy of another size still tells lengths."""
+def scale_bar(sheet: Sheet, view: View, note: str) -> None:
+    """One metre of the drawing, and the scale: a copy of another size still tells lengths. Beside it what is noted."""
     metre, y = view.points, 3 * mm
     length = metre if metre <= 90 * mm else metre / 2
     sheet.setDash([])
@@ -158,4 +159,4 @@ def scale_bar(sheet: Sheet, view: View) -> None:
     sheet.rect(length / 2, y, length / 2, 2.5, stroke=1, fill=0)
     words = "1 m" if length == metre else "0.5 m"
     sheet.setFillColor(SOFT)
-    sheet.write(length + 6, y - 1.5, f"{words}, scale 1:{view.scale} on A4", size=8)
+    sheet.write(length + 6, y - 1.5, f"{words}, scale 1:{view.scale} on A4. {note}".rstrip(". "), size=8)

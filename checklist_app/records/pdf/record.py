@@ -10,6 +10,7 @@ from checklist_app.records import figures, pictures
 from checklist_app.records.pdf import checks, evidence, sections
 from checklist_app.records.pdf.document import Document
 from checklist_app.records.pdf.first_page import first_page
+from checklist_app.records.pdf.views import other_views
 
 AUTHOR = "Checklist app"
 SUPPORT = ("The checks support, and do not replace, a competent person's plan, the makers' plates and local law.")
@@ -31,8 +32,10 @@ def paper(record: Mapping[str, Any], part: Part) -> bytes:
     picture = pictures.drawing(record["drawing"]) if record["drawing"] is not None else None
     first_page(document, record, inks, picture)
     document.next_page()
+    verdicts = {check["name"]: str(check["verdict"]) for check in record["evaluation"]["checks"]}
     if record["kind"] == "supplement":
         sections.supplement(document, record)
+    other_views(document, picture, verdicts)
     sections.answers(document, record)
     checks.checks(document, record)
     sections.gear(document, record)

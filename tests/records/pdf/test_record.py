@@ -21,7 +21,7 @@ from checklist_app.records.store import Store
 from tests.records.yard import DRAWN, Lift, jpeg, whole_lift, yard
 
 AT = "2026-11-25T12:00:00Z"
-MEMBER_WIDE, A4_HIGH = 3.4, 841.89
+MEMBER_WIDE, A4_HIGH = (3.4, 5.4), 841.89
 
 
 @pytest.fixture(scope="module")
@@ -124,13 +124,13 @@ def test_each_leg_is_drawn_at_its_angle_to_a_tenth_of_a_degree(file: Path, recor
 def member_angles(file: Path) -> Iterator[float]:
     """Angles from vertical of every long line that is as thick as a member, read out of the page itself."""
     for (x, y), (to_x, to_y), wide in lines(file):
-        if abs(wide - MEMBER_WIDE) < 0.01 and math.hypot(to_x - x, to_y - y) > 20:
+        if wide in MEMBER_WIDE and math.hypot(to_x - x, to_y - y) > 20:
             yield abs(math.degrees(math.atan2(to_x - x, y - to_y)))
 
 
 def test_the_line_falls_from_the_edge_of_the_paper_into_the_hook_where_the_legs_meet(file: Path) -> None:
     found = list(lines(file))
-    meets = [start for start, end, wide in found if abs(wide - MEMBER_WIDE) < 0.01 and start[0] != end[0]]
+    meets = [start for start, end, wide in found if wide in MEMBER_WIDE and start[0] != end[0]]
     falling = [(start, end) for start, end, _ in found if start[1] == pytest.approx(A4_HIGH, abs=0.1)
                and start[0] == pytest.approx(end[0], abs=0.01)]
     assert any(end == pytest.approx(hook, abs=0.1) for _, end in falling for hook in meets), (falling, meets)

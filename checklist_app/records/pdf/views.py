@@ -1,0 +1,38 @@
+"""The further views of a drawing on paper: beside each other, at one scale, each with its scale bar."""
+
+from collections.abc import Mapping, Sequence
+from dataclasses import replace
+
+from reportlab.lib.units import mm
+
+from checklist_app.operations.drawing import Drawing
+from checklist_app.records.pdf.document import WIDTH, Document
+from checklist_app.records.pdf.drawing import BAR_HIGH, MARGIN, SCALES, View, drawn, extent
+
+GAP, TALLEST, ROOM_FOR_BAR = 6 * mm, 105 * mm, 52 * mm
+
+
+def other_views(document: Document, drawing: Drawing | None, verdicts: Mapping[str, str]) -> None:
+    """End view and plan, if the drawing has them."""
+    if drawing is None or not drawing.others:
+        return
+    scale, widths, height = together(drawing.others)
+    columns: list[tuple[float, list[object]]] = []
+    for view, width in zip(drawing.others, widths, strict=True):
+        figure = drawn(document, replace(view, note=""), width, height, None, verdicts, (scale,))
+        said = document.paragraph(view.note, "note")
+        columns += [(GAP, []), (width, [document.paragraph(view.name, "bold"), figure, said])]
+    document.add(document.heading(2, "The same lift from other sides"))
+    document.add(document.beside(columns[1:]))
+
+
+def together(views: Sequence[Drawing]) -> tuple[int, list[float], float]:
+    """The largest standard scale at which all stand beside each other, their widths, and the height they need."""
+    for scale in SCALES:
+        boxes = [extent(view, View(scale, 0.0, 0.0)) for view in views]
+        widths = [max(box.right - box.left + 1.0, ROOM_FOR_BAR) for box in boxes]
+        height = max(box.high - box.low for box in boxes) + MARGIN + 1.0
+        spare = WIDTH - GAP * (len(views) - 1) - sum(widths)
+        if spare >= 0.0 and height <= TALLEST:
+            return scale, [width + spare / len(views) for width in widths], height + BAR_HIGH
+    raise ValueError("the views are too large for the paper at every scale")
