@@ -1,6 +1,7 @@
 """Where every figure of the engineering floor comes from, and whether it was read, derived or is from memory."""
 
 from checklist_app.mechanics.fittings.sources import FITTING_SOURCES
+from checklist_app.mechanics.finding.sources import FINDING_SOURCES
 from checklist_app.mechanics.hanging.sources import HANGING_SOURCES
 from checklist_app.mechanics.slings.sources import SLING_SOURCES
 from checklist_app.mechanics.source import DERIVED, FROM_MEMORY, HOUSE, READ, Source, Status
@@ -93,4 +94,5 @@ SOURCES = {
     **SLING_SOURCES,
     **FITTING_SOURCES,
     **HANGING_SOURCES,
+    **FINDING_SOURCES,
 }

@@ -167,7 +167,7 @@ def even_share(plane: tuple[float, float, float], along_m: float, aside_m: float
 
 
 def _held(what: Rigging, three: tuple[int, ...]) -> Place | None:
-    """How far the hook then is from the centre of gravity, and where; None if other legs are too short or one pushes."""
+    """How far the hook then is from the centre of gravity, and where; None if a leg is too short or pushes."""
     hook = _met(what, three)
     if hook is None:
         return None
