@@ -187,6 +187,11 @@ def at_nominal(function: F) -> F:
     return _mark(held=True)(function)
 
 
+def by_search(function: F) -> F:
+    """Its working says that it was found by search; what takes it proves it, line by line."""
+    return _mark(searched=True)(function)
+
+
 def _mark(**facts: Any) -> Callable[[F], F]:
     def decorate(function: F) -> F:
         function.__dict__.setdefault("quantity", {}).update(facts)

@@ -5,6 +5,7 @@ from dataclasses import dataclass, field
 from itertools import pairwise
 from typing import Any
 
+from checklist_app.mechanics.fittings.eye_marking import EyeMarking
 from checklist_app.operations.fields import Field, FieldType
 from checklist_app.operations.obtained import CG_HOW, MASS_HOW
 
@@ -126,7 +127,7 @@ SLING = (
 )
 CHAIN = (
     LENGTH,
-    Field("grade", "grade", CHOICE, choices=("grade 4", "grade 8", "grade 10", "another")),
+    Field("grade", "grade", CHOICE, choices=("grade 4", "grade 8", "grade 10", "another grade")),
     Field("size_mm", "nominal size", NUMBER, "mm", 3.0, 60.0, usual=(6.0, 32.0)),
     *LEGS,
 )
@@ -138,11 +139,12 @@ ROPE = (
     Field("termination", "eyes", CHOICE, choices=TERMINATIONS),
     *LEGS,
 )
-EYE_FORMS = ("collared", "shouldered", "without shoulder", "eye nut", "dynamo", "swivel ring", "lug")
 EYE = (
     *MADE,
-    Field("form", "form", CHOICE, choices=EYE_FORMS, hint="Collared or shouldered: it bears flat on the face."),
-    Field("size_mm", "thread", NUMBER, "mm", 4.0, 150.0, usual=(8.0, 64.0)),
+    Field("marking", "standard stamped on it", CHOICE, choices=tuple(each.value for each in EyeMarking),
+          hint="Its own table is looked at beside the ratings below."),
+    Field("thread", "thread", hint="As M20 or 1/2."),
+    Field("stamped_t", "WLL stamped on it", NUMBER, "t", 0.05, 100.0, usual=(0.1, 10.0)),
     RATINGS,
     Field("ratings_across", "ratings where the pull is across the ring", ROWS, columns=RATING_COLUMNS,
           hint="Left open where the sheet does not tell the two apart."),

@@ -126,28 +126,47 @@ def _prove_worst_case(table: "Table", entry: str, worst: Quantity) -> None:
 
 def _prove_no_circle(table: "Table") -> None:
     """Lengths from the height in one branch and height from lengths in another is no circle."""
-    whole = _circle(table, None)
-    if whole is None:
-        return
-
-    choices = sorted({(way.choice, way.on_known) for way in table.all_ways() if way.choice})
-    for answers in itertools.product(*(_answers(table, choice) for choice in choices)):
-        found = _circle(table, dict(zip(choices, answers, strict=True)))
+    knot = _knot(table)
+    choices = sorted({(way.choice, way.on_known) for name in knot for way in _all_of(table, name) if way.choice})
+    for answers in itertools.product(*(_answers(table, choice) for choice in choices)) if knot else ():
+        found = _circle(table, dict(zip(choices, answers, strict=True)), knot)
         if found is not None:
             raise TableError("goes round in a circle: " + " → ".join(found))
 
 
-def _circle(table: "Table", answers: Mapping[Choice, Enum] | None) -> tuple[str, ...] | None:
-    """A circle among the ways that these answers open; among all ways where none are given."""
+def _knot(table: "Table") -> set[str]:
+    """What is left when everything is taken away that needs nothing else, or that nothing else needs."""
+    needs = {name: {need for way in _all_of(table, name) for need in _needs(way)} for name in table.home}
+    left = set(needs)
+    while True:
+        needed = {need for name in left for need in needs[name]}
+        inner = {name for name in left if name in needed and needs[name] & left}
+        if inner == left:
+            return left
+        left = inner
+
+
+def _all_of(table: "Table", name: str) -> tuple[Quantity, ...]:
+    worst = table.worst_cases.get(name)
+
+    return (*table.ways.get(name, ()), *((worst,) if worst else ()))
+
+
+def _needs(way: Quantity) -> tuple[str, ...]:
+    return *way.needs, *((way.choice,) if way.choice else ())
+
+
+def _circle(table: "Table", answers: Mapping[Choice, Enum], among: set[str]) -> tuple[str, ...] | None:
+    """A circle among the ways that these answers open; where nothing is answered every way is open."""
     done: set[str] = set()
 
     def visit(name: str, path: tuple[str, ...]) -> tuple[str, ...] | None:
         if name in path:
             return (*path[path.index(name):], name)
-        if name in done:
+        if name in done or name not in among:
             return None
         for way in _open(table, name, answers):
-            for need in (*way.needs, *((way.choice,) if way.choice else ())):
+            for need in _needs(way):
                 found = visit(need, (*path, name))
                 if found is not None:
                     return found
@@ -157,12 +176,13 @@ def _circle(table: "Table", answers: Mapping[Choice, Enum] | None) -> tuple[str,
     return next((found for name in table.home if (found := visit(name, ())) is not None), None)
 
 
-def _open(table: "Table", name: str, answers: Mapping[Choice, Enum] | None) -> Iterable[Quantity]:
+def _open(table: "Table", name: str, answers: Mapping[Choice, Enum]) -> Iterable[Quantity]:
     ways = table.ways.get(name, ())
-    if name in table.worst_cases and (answers is None or answers.get((name, True)) is not Known.YES):
+    if name in table.worst_cases and answers.get((name, True)) is not Known.YES:
         ways = (*ways, table.worst_cases[name])
     for way in ways:
-        if answers is None or way.choice is None or answers[way.choice, way.on_known] in way.members:
+        choice = (way.choice or "", way.on_known)
+        if way.choice is None or choice not in answers or answers[choice] in way.members:
             yield way
 
 

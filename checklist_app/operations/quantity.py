@@ -24,8 +24,8 @@ class Quantity:
     """One way to one quantity, as its function declares it.
 
     `once`: computed once across the rows of its group. `choice`: the entry a branch hangs on, `members` the answers it
-    is for. `stands_for`: the entry whose worst case it is. `held`: kept at nominal in the spread. `afterwards`: needs
-    the finished checks.
+    is for. `stands_for`: the entry whose worst case it is. `held`: kept at nominal in the spread. `searched`: found by
+    search. `afterwards`: needs the finished checks.
     """
 
     name: str
@@ -41,6 +41,7 @@ class Quantity:
     on_known: bool = False
     stands_for: str | None = None
     held: bool = False
+    searched: bool = False
 
     @property
     def afterwards(self) -> bool:

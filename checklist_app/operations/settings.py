@@ -43,6 +43,16 @@ ANGLE_BY_EYE = Setting("spread_angle_by_eye_deg", "spread of an angle judged by 
 FRICTION_MEASURED = Setting("spread_friction", "spread of a measured friction, as a share of it", 0.20)
 HOOK_LOAD_OVER_PLAN = Setting("hook_load_over_plan", "highest load at the trial, as a share of the plan", 1.03)
 LEG_AGREES_WITHIN = Setting("leg_agrees_within", "a measured leg may differ from its gear by this share", 0.10)
+HEIGHTS_AGREE_WITHIN = Setting("heights_agree_within", "heights of the hook by leg angles may differ by", 0.10)
+ANGLE_AGREES_WITHIN = Setting("angle_agrees_within_deg", "a leg as read and as computed may differ by this", 5.0, "°")
+ANGLE_AGREES_CLOSE = Setting("angle_agrees_close_deg", "their difference is close to limit this near to it", 2.0, "°")
+LEG_SLACK = Setting("leg_slack_m", "a leg may hang this slack by the lengths as entered", 0.03, "m")
+LEG_SLACK_CLOSE = Setting("leg_slack_close_m", "a slack leg is close to limit this near to it", 0.02, "m")
+PUSH_TO_WITHSTAND = Setting("push_to_withstand", "push at the top, as a share of the load, that slackens no leg", 0.05)
+PUSH_CLOSE = Setting("push_close", "a push is close to limit below so many times what must be withstood", 2.0)
+HOOK_OUT_OF_PLUMB = Setting("hook_out_of_plumb_deg", "a hoist may be pulled this far out of plumb", 3.0, "°")
+HOOK_OUT_OF_PLUMB_CLOSE = Setting("hook_out_of_plumb_close_deg", "out of plumb is close this near to it", 2.0, "°")
+SLIP_CLOSE = Setting("slip_close", "friction is close to limit when this little is left", 0.05)
 LEG_ANGLE_CLOSE = Setting("leg_angle_close_deg", "a leg is close to limit this near to its flattest", 5.0, "°")
 STABILITY_CLOSE_BELOW = Setting(
     "stability_close_below_m", "a centre of gravity is close to limit when this little below the eyes", 0.05, "m"

@@ -52,7 +52,7 @@ class Traced(float):
         """A line of its own for an intermediate result; from there on it goes by its name."""
         if self.tell is not None:
             self.tell(name, self)
-        return Traced.atom(float(self), name, self.tell)
+        return Traced.atom(float(self), name.replace("_", " "), self.tell)
 
     def told(self, name: str, value: float, *arguments: float) -> "Traced":
         """The result of a function of the exact floor."""

@@ -3,7 +3,7 @@
 from collections.abc import Iterator
 
 from checklist_app.operations.check import State
-from checklist_app.operations.gear import Gear, GearState
+from checklist_app.operations.gear import Gear, GearState, LoadCell
 from checklist_app.operations.graph import Day, NotApplicable
 from checklist_app.operations.words import spoken_day
 
@@ -26,6 +26,19 @@ def usable(item: Gear, day: Day) -> State:
         return State(False, f"{item.id}: {'; '.join(faults)}")
 
     return State(True, f"{item.id}: {item.state.custody}, marked, next examination due {spoken_day(item.state.due)}")
+
+
+def calibrated(item: LoadCell, day: Day) -> State:
+    """Holds when it may be used, and its calibration reaches the day.
+
+    Source:
+        LOLER.
+    """
+    found = usable(item, day)
+    if found.holds and not day <= item.calibrated_until:
+        return State(False, f"{item.id}: its calibration ended {spoken_day(item.calibrated_until)}")
+
+    return found
 
 
 def _faults(state: GearState, day: Day) -> Iterator[str]:

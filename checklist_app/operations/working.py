@@ -10,7 +10,7 @@ from checklist_app.operations.gear import Gear
 from checklist_app.operations.graph import Stopped
 from checklist_app.operations.plan import ALL, Step
 from checklist_app.operations.task import Key, key_of
-from checklist_app.operations.traced import Traced, result, traced
+from checklist_app.operations.traced import FIGURES, Traced, digits, result, traced
 
 UNITS = {"kn": "kN", "t": "t", "kg": "kg", "m": "m", "mm": "mm", "deg": "°", "s": "s"}
 
@@ -78,7 +78,9 @@ class Working:
             return
         rows = self.ev.plan.rows(quantity.group) if quantity.group else ()
         for part, told in _parts(key, outcome, rows):
-            if isinstance(told, float) and (quantity.is_check or not traced(told).is_atom):
+            if quantity.searched and isinstance(told, float):
+                self.lines.append(_found(part, float(told), unit_of(key.name)))
+            elif isinstance(told, float) and (quantity.is_check or _says_more(part, traced(told))):
                 clause = quantity.run.__dict__.get("clause")
                 self.lines.append(_line(part, traced(told), clause.unit if clause else unit_of(key.name)))
 
@@ -105,20 +107,36 @@ class Working:
 
     def _let(self, name: str, told: Traced) -> None:
         words = name if name.isascii() and len(name) == 1 else spoken(name)
-        row = f" [{self.row}]" if self.row else ""
+        row = _of_row(self.row)
         self.lines.append(_line(words + row, told, unit_of(name)))
 
     def _words(self, key: Key) -> str:
         entry = self.ev.table.entries.get(key.name)
-        return (entry.words if entry else spoken(key.name)) + (f" [{key.row}]" if key.row else "")
+        return (entry.words if entry else spoken(key.name)) + _of_row(key.row)
+
+
+def _of_row(label: str | None) -> str:
+    return f" [{label.replace('_', ' ')}]" if label else ""
 
 
 def _line(name: str, told: Traced, unit: str) -> Line:
     return Line(name, told.words, told.figures, result(told, told.printed), unit)
 
 
+def _says_more(name: str, told: Traced) -> bool:
+    """Not a plain number, and not what goes by the same name already."""
+    return not told.is_atom or told.words not in (name, told.figures)
+
+
+def _found(name: str, value: float, unit: str) -> Line:
+    """What no pencil finds; the lines that take it prove it."""
+    shown = digits(value, FIGURES)
+
+    return Line(name, "found by search", shown, shown, unit)
+
+
 def _parts(key: Key, outcome: Any, rows: Sequence[str]) -> Iterator[tuple[str, Any]]:
-    row = f" [{key.row}]" if key.row and key.row != ALL else ""
+    row = _of_row(key.row) if key.row != ALL else ""
     if isinstance(outcome, Strength | Limit):
         yield f"demand{row}", outcome.demand
         yield f"capacity{row}", outcome.capacity

@@ -7,7 +7,9 @@ from math import radians
 
 import pytest
 
-from checklist_app.mechanics import angle_ratings, leg_tension, lift_class, shackles, sling_modes, suspension, weight
+from checklist_app.mechanics import angle_ratings, leg_tension, lift_class, shackles, suspension, weight
+from checklist_app.mechanics.slings import legs, rules
+from checklist_app.mechanics.slings.kinds import RuleSet
 from checklist_app.mechanics.exact import cos, sin, sqrt
 
 
@@ -110,7 +112,7 @@ def test_derived_two_legs_by_angles_from_a_textbook() -> None:
     pytest.param(10.0, 45.0, 14.0, id="published, EN 1492 table, orange 10 t, two legs to 45°: 14.0 t"),
 ])
 def test_two_leg_mode_factor(wll_t: float, angle_deg: float, pair_t: float) -> None:
-    rated = sling_modes.pair_wll_t(wll_t, wll_t, sling_modes.two_leg_factor(angle_deg))
+    rated = legs.weakest_leg_wll_t((wll_t, wll_t)) * rules.bridle_factor(RuleSet.EN, 2, angle_deg)
     assert rated == pytest.approx(pair_t, abs=0.05)
 
 

@@ -13,23 +13,21 @@ from checklist_app.mechanics import (
     leg_tension,
     lift_class,
     shackles,
-    sling_modes,
     stability,
     suspension,
     weight,
 )
 from checklist_app.mechanics.errors import OutOfRangeError
-from checklist_app.mechanics.slings.kinds import Hitch
+from checklist_app.mechanics.slings import rules
+from checklist_app.mechanics.slings.kinds import RuleSet
 
 STEPS = ((0.0, 1.2), (45.0, 0.86))
 
 
 @pytest.mark.parametrize("call, words", [
-    (lambda: sling_modes.hitch_factor(Hitch.CHOKED), "hitch is choked; allowed: straight only"),
-    (lambda: sling_modes.hitch_factor(Hitch.BASKET), "hitch is basket; allowed: straight only"),
-    (lambda: sling_modes.two_leg_factor(62.0), "62; allowed: 0 to 60°"),
-    (lambda: sling_modes.two_leg_factor(math.nan), "nan; allowed: 0 to 60°"),
-    (lambda: sling_modes.two_leg_factor(-1.0), "-1; allowed: 0 to 60°"),
+    (lambda: rules.bridle_factor(RuleSet.EN, 2, 62.0), "62; allowed: 0 to 60°"),
+    (lambda: rules.bridle_factor(RuleSet.EN, 2, math.nan), "nan; allowed: 0 to 60°"),
+    (lambda: rules.bridle_factor(RuleSet.EN, 2, -1.0), "-1; allowed: 0 to 60°"),
     (lambda: angle_ratings.wll_at_angle_t("eye", STEPS, 46.0, "PLATE"), "46.0° from its axis; allowed: pull up to 45°"),
     (lambda: angle_ratings.wll_at_angle_t("eye", (), 0.0, "PLATE"), "allowed: a rated eye"),
     (lambda: angle_ratings.wll_at_angle_t("eye", STEPS, math.nan, "PLATE"), "angle of the pull is nan"),
@@ -75,7 +73,7 @@ def test_it_refuses_in_words(call: Callable[[], object], words: str) -> None:
 
 def test_the_facts_of_a_refusal_are_attributes() -> None:
     with pytest.raises(OutOfRangeError, match="62") as caught:
-        sling_modes.two_leg_factor(62.0)
+        rules.bridle_factor(RuleSet.EN, 2, 62.0)
 
     refusal = caught.value
     assert (refusal.value, refusal.allowed, refusal.source) == (62.0, "0 to 60°", "EN_1492_1")
@@ -84,7 +82,7 @@ def test_the_facts_of_a_refusal_are_attributes() -> None:
 def test_published_62_degrees_from_vertical_is_refused() -> None:
     """DGUV and EN 818-4: no leg beyond 60° from vertical."""
     with pytest.raises(OutOfRangeError, match="0 to 60°"):
-        sling_modes.two_leg_factor(62.0)
+        rules.bridle_factor(RuleSet.EN, 2, 62.0)
     assert angle_limits.leg_from_vertical_limit_deg() == 60.0
 
 

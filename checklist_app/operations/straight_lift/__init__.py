@@ -1,19 +1,37 @@
-"""Straight lift: one hook, two legs, up and set down. Everything the operation is made of, proved when imported."""
+"""Straight lift: up on slings and set down. Everything the operation is made of, proved when imported."""
 
 from checklist_app.operations.straight_lift import (
+    angles,
     checks,
     clearance,
+    conditions,
     entries,
+    four_legs,
     gear_states,
     geometry,
+    hitches,
+    hooks,
+    in_space,
+    joints,
+    leg_lengths,
     lift_class,
+    margins,
     picture,
+    planar,
+    rigs,
+    sharing,
     statics,
+    table_wll,
+    two_hooks,
 )
 from checklist_app.operations.straight_lift.example import EXAMPLE
 from checklist_app.operations.table import Table
 
 NAME, WORDS = "straight_lift", "Straight lift"
-TABLE = Table(entries, geometry, statics, clearance, checks, gear_states, lift_class, picture)
+MODULES = (
+    entries, rigs, geometry, leg_lengths, planar, two_hooks, in_space, joints, statics, sharing, four_legs, angles,
+    hitches, table_wll, clearance, conditions, checks, hooks, margins, gear_states, lift_class, picture,
+)
+TABLE = Table(*MODULES)
 
-__all__ = ["EXAMPLE", "NAME", "TABLE", "WORDS"]
+__all__ = ["EXAMPLE", "MODULES", "NAME", "TABLE", "WORDS"]

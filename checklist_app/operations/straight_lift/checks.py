@@ -1,8 +1,10 @@
 """The strength and limit checks of a straight lift. Their names stand in the procedure: a lost one is missed."""
 
-from checklist_app.mechanics import angle_limits, angle_ratings, shackles, sling_modes
+from checklist_app.mechanics import angle_limits, angle_ratings, shackles
 from checklist_app.mechanics import headroom as heights
-from checklist_app.mechanics.slings.kinds import Hitch
+from checklist_app.mechanics.fittings import eye_rating
+from checklist_app.mechanics.fittings import hooks as gathering
+from checklist_app.mechanics.fittings.eye_marking import EyeMarking, PullPlane, Seating
 from checklist_app.mechanics.weight import KG_IN_T
 from checklist_app.operations.check import AtLimit, Limit, Strength, check
 from checklist_app.operations.gear import Eye, Hoist, Hook, LoadCell, MasterLink, PickPoint, Shackle, Sling
@@ -21,10 +23,11 @@ from checklist_app.operations.settings import (
 
 PLATES = "rated load on plate and label"
 HOUSE = "settings of the house"
+TWO_IN_A_BOWL = 2
 
 
 @check("hoist", unit="t", source="PLATE", rule_set=PLATES)
-def hoist_strength(gross_load_t: float, hoist: Hoist) -> Strength:
+def hoist_strength(gross_load_t: float, hoist: Hoist, one_hook: bool) -> Strength:
     """Everything on the hook against the hoist's plate, which contains its own hook unless it says otherwise."""
     if hoist.facts.get("hook_counts"):
         return Strength(gross_load_t + hoist.hook_mass_kg / KG_IN_T, hoist.wll_t)
@@ -33,7 +36,7 @@ def hoist_strength(gross_load_t: float, hoist: Hoist) -> Strength:
 
 
 @check("load cell", unit="t", source="PLATE", rule_set=PLATES)
-def load_cell_strength(gross_load_t: float, load_cell: LoadCell) -> Strength:
+def load_cell_strength(gross_load_t: float, load_cell: LoadCell, one_hook: bool) -> Strength:
     """Everything on the hook against the load cell's plate."""
     return Strength(gross_load_t, load_cell.wll_t)
 
@@ -43,15 +46,21 @@ def load_cell_strength(gross_load_t: float, load_cell: LoadCell) -> Strength:
     rule_set="rated load; EN 13889, 120° between two legs in a bow; from memory, stricter only, 90° in a hook",
 )
 def hook_fitting_strength(
-    gross_load_t: float, included_angle_deg: float, hook_fitting: Shackle | Hook | MasterLink | None
+    gross_load_t: float, included_angle_deg: float, hook_fitting: Shackle | Hook | MasterLink | None,
+    leg: tuple[str, ...], sling: tuple[Sling, ...],
 ) -> Strength:
-    """Both legs on one fitting; without one they share the bowl of the hoist's hook."""
+    """The legs on one fitting; without one they share the bowl of the hoist's hook, or the ring of their own sling."""
+    if isinstance(hook_fitting, MasterLink):
+        factor = gathering.master_link_factor(included_angle_deg)
+        return Strength(gross_load_t, factor * hook_fitting.wll_t)
+    if hook_fitting is None and 1 < len(leg) <= sling[0].legs and len({each.id for each in sling}) == 1:
+        raise NotApplicable("the legs hang from the ring of their own sling")
+    if len(leg) > TWO_IN_A_BOWL:
+        raise CannotAssess("three or four legs gather in a master link; a hook or a shackle takes two")
     if isinstance(hook_fitting, Shackle):
-        if hook_fitting.facts.get("form") == "dee":
+        if hook_fitting.facts.get("form") == "dee" and len(leg) > 1:
             raise CannotAssess("two legs gather in a bow shackle; a dee is for one, in line")
         return Strength(gross_load_t, shackles.bow_wll_t(hook_fitting.wll_t, included_angle_deg))
-    if isinstance(hook_fitting, MasterLink):
-        return Strength(gross_load_t, hook_fitting.wll_t)
     if isinstance(hook_fitting, Hook):
         return Strength(gross_load_t, shackles.hook_wll_t(hook_fitting.wll_t, included_angle_deg))
 
@@ -60,26 +69,19 @@ def hook_fitting_strength(
 
 
 @each("leg")
-@check("sling, by its own pull", unit="t", source="EN_1492_1", rule_set="EN 1492, mode factor of one straight leg")
-def sling_strength(leg_load_t: float, sling: Sling, hitch: Hitch) -> Strength:
-    """Pull in the leg against the sling's label for the hitch."""
-    return Strength(leg_load_t, sling_modes.hitch_factor(hitch) * sling.wll_t)
+@check("sling, by its own pull", unit="t", source="EN_1492_1", rule_set="mode factor of the hitch, by the rules chosen")
+def sling_strength(leg_load_t: float, sling_carries_t: float) -> Strength:
+    """Pull in the leg against what the sling carries in its hitch; no factor for the angle on top."""
+    return Strength(leg_load_t, sling_carries_t)
 
 
-@check("pair of slings, by the table", unit="t", source="EN_1492_1", rule_set="EN 1492, mode factors of two legs")
-def pair_strength(
-    gross_load_t: float, legs_alike: bool, leg_angle_deg: tuple[float, ...], sling: tuple[Sling, ...],
-    hitch: tuple[Hitch, ...],
-) -> Strength:
-    """The load against the tabulated factor for two legs, where the legs lie alike."""
+@check("pair of slings, by the table", unit="t", source="EN_1492_1", rule_set="factors of legs, by the rules chosen")
+def pair_strength(gross_load_t: float, legs_alike: bool, table_wll_t: float) -> Strength:
+    """The load against the tabulated factor for so many legs, where the legs lie alike."""
     if not legs_alike:
         raise NotApplicable("the legs lie more than 15° apart: the table is for symmetric loads")
-    (left_deg, right_deg), (left, right), (left_hitch, right_hitch) = leg_angle_deg, sling, hitch
-    factor = sling_modes.two_leg_factor(left_deg if left_deg >= right_deg else right_deg)
-    left_wll_t = sling_modes.hitch_factor(left_hitch) * left.wll_t
-    right_wll_t = sling_modes.hitch_factor(right_hitch) * right.wll_t
 
-    return Strength(gross_load_t, sling_modes.pair_wll_t(left_wll_t, right_wll_t, factor))
+    return Strength(gross_load_t, table_wll_t)
 
 
 @each("leg")
@@ -98,9 +100,24 @@ def bottom_fitting_strength(leg_load_t: float, bottom_fitting: Shackle | Hook) -
 
 @each("leg")
 @check("eye, at its angle", unit="t", source="PLATE", rule_set="the eye's own ratings, step by step")
-def eye_strength(leg_load_t: float, eye_angle_deg: float, eye: Eye) -> Strength:
-    """Pull along the leg against the eye's rating at that angle."""
-    return Strength(leg_load_t, angle_ratings.wll_at_angle_t("eye", eye.ratings, eye_angle_deg, "PLATE"))
+def eye_strength(leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None) -> Strength:
+    """Pull along the leg against the eye's rating at that angle, across its ring where that is rated apart."""
+    across = eye.facts.get("ratings_across") if eye_turned is PullPlane.ACROSS else None
+
+    return Strength(leg_load_t, angle_ratings.wll_at_angle_t("eye", across or eye.ratings, eye_angle_deg, "PLATE"))
+
+
+@each("leg")
+@check("eye, by its marking", unit="t", source="DIN_580", rule_set="the table of the standard stamped on it")
+def eye_marking(leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None) -> Strength:
+    """Pull along the leg against the table that belongs to the marking; the eye stays in this load, collar flat."""
+    if "marking" not in eye.facts:
+        raise NotApplicable("no standard is entered for the eye: its own ratings are looked at")
+    turned = PullPlane.IN_PLANE if eye_turned is None else eye_turned
+
+    return Strength(leg_load_t, eye_rating.eye_wll_t(
+        EyeMarking(eye.marking), eye.thread, eye.stamped_t, eye_angle_deg, turned, Seating.FLAT, False
+    ))
 
 
 @each("leg")

@@ -47,13 +47,6 @@ class Protected(Enum):
     ROUGH = "not protected, and a face is rough"
 
 
-class EyeTurned(Enum):
-    """How the ring of an eye stands to its leg."""
-
-    IN_PLANE = "in line with the leg"
-    ACROSS = "across the leg"
-
-
 LEGS = {
     Rig.ONE_LEG: (1, 1), Rig.TWO_LEGS: (2, 2), Rig.THREE_LEGS: (3, 3), Rig.FOUR_LEGS: (4, 4), Rig.TWO_HOOKS: (2, 2),
     Rig.RUNNING: (2, 2),

@@ -3,8 +3,9 @@
 from checklist_app.mechanics import headroom
 from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.gear import Eye, Hook, LoadCell, MasterLink, Shackle
-from checklist_app.operations.graph import CannotAssess, at_nominal, when
-from checklist_app.operations.straight_lift.choices import EyesGiven
+from checklist_app.operations.graph import CannotAssess, across, at_nominal, when
+from checklist_app.operations.straight_lift.choices import EyesGiven, Rig
+from checklist_app.operations.straight_lift.rigs import ON_ONE_HOOK
 
 
 @at_nominal
@@ -22,12 +23,12 @@ def hangs_upright(plumb_up_m: float, plumb_m: float, body_is_sound: bool) -> flo
 
 
 def underside_below_hook_m(
-    eye_drop_m: tuple[float, ...], eye_at: tuple[Vec, ...], plumb_m: float, cg_z_m: float, hangs_upright: float,
+    eye_below_m: tuple[float, ...], eye_at: tuple[Vec, ...], plumb_m: float, cg_z_m: float, hangs_upright: float,
     bottom_z_m: float, top_z_m: float,
 ) -> float:
     """Lowest point of the load below the hook, as it hangs."""
     lowest = plumb_m
-    for drop, z_m in _known_points(eye_drop_m, eye_at, plumb_m, cg_z_m):
+    for drop, z_m in _known_points(eye_below_m, eye_at, plumb_m, cg_z_m):
         for end_m in (bottom_z_m, top_z_m):
             depth = drop + (z_m - end_m) * hangs_upright
             lowest = depth if depth > lowest else lowest
@@ -36,12 +37,12 @@ def underside_below_hook_m(
 
 
 def top_below_hook_m(
-    eye_drop_m: tuple[float, ...], eye_at: tuple[Vec, ...], plumb_m: float, cg_z_m: float, hangs_upright: float,
+    eye_below_m: tuple[float, ...], eye_at: tuple[Vec, ...], plumb_m: float, cg_z_m: float, hangs_upright: float,
     bottom_z_m: float, top_z_m: float,
 ) -> float:
     """Highest point of the load below the hook, as it hangs."""
     highest = plumb_m
-    for drop, z_m in _known_points(eye_drop_m, eye_at, plumb_m, cg_z_m):
+    for drop, z_m in _known_points(eye_below_m, eye_at, plumb_m, cg_z_m):
         for end_m in (bottom_z_m, top_z_m):
             depth = drop + (z_m - end_m) * hangs_upright
             highest = depth if depth < highest else highest
@@ -49,7 +50,24 @@ def top_below_hook_m(
     return highest
 
 
-def fittings_m(load_cell: LoadCell | None, hook_fitting: Shackle | Hook | MasterLink | None) -> float:
+@when("eye_below_m", rig=ON_ONE_HOOK)
+@across("leg")
+def below_the_hook(eye_drop_m: tuple[float, ...]) -> tuple[float, ...]:
+    """Each eye below the hook."""
+    return eye_drop_m
+
+
+@when("eye_below_m", rig=Rig.TWO_HOOKS)
+@across("leg")
+def below_the_left_hook(eye_drop_m: tuple[float, ...], hooks_rise_m: float) -> tuple[float, ...]:
+    """Each eye below the left hook."""
+    left, right = eye_drop_m
+
+    return left, right - hooks_rise_m
+
+
+@when("fittings_m", rig=ON_ONE_HOOK)
+def fittings_on_one_hook(load_cell: LoadCell | None, hook_fitting: Shackle | Hook | MasterLink | None) -> float:
     """From the hook's saddle down to where the legs meet."""
     total_m = 0.0
     for item in (load_cell, hook_fitting):
@@ -57,6 +75,17 @@ def fittings_m(load_cell: LoadCell | None, hook_fitting: Shackle | Hook | Master
             total_m = total_m + item.reach_m
 
     return total_m
+
+
+@when("fittings_m", rig=Rig.TWO_HOOKS)
+def fittings_on_two_hooks(hook_load_cell: tuple[LoadCell | None, ...], hooks_rise_m: float) -> float:
+    """From the higher hook's saddle down to where the left leg begins: the longer load cell, and the rise between."""
+    longest_m = 0.0
+    for item in hook_load_cell:
+        if item is not None and item.reach_m > longest_m:
+            longest_m = item.reach_m
+
+    return longest_m + hooks_rise_m if hooks_rise_m > 0.0 else longest_m
 
 
 @when("eyes_stand_up_m", eyes_given=(EyesGiven.DISTANCE, EyesGiven.COORDINATES, EyesGiven.RECTANGLE))
@@ -87,7 +116,7 @@ def top_height_m(lift_height_m: float, underside_below_hook_m: float, top_below_
 
 
 def _known_points(
-    eye_drop_m: tuple[float, ...], eye_at: tuple[Vec, ...], plumb_m: float, cg_z_m: float
+    eye_below_m: tuple[float, ...], eye_at: tuple[Vec, ...], plumb_m: float, cg_z_m: float
 ) -> tuple[tuple[float, float], ...]:
     """Where the body is known to be: depth below the hook, and height in the load's axes."""
-    return *((drop, eye.z) for drop, eye in zip(eye_drop_m, eye_at, strict=True)), (plumb_m, cg_z_m)
+    return *((drop, eye.z) for drop, eye in zip(eye_below_m, eye_at, strict=True)), (plumb_m, cg_z_m)

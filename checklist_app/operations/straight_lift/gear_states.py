@@ -3,30 +3,25 @@
 from checklist_app.operations.check import State, check
 from checklist_app.operations.gear import Eye, Hoist, Hook, LoadCell, MasterLink, Shackle, Sling
 from checklist_app.operations.graph import Day, each
-from checklist_app.operations.usable import usable
-from checklist_app.operations.words import spoken_day
+from checklist_app.operations.usable import calibrated, usable
 
 RULES = "thorough examination, marking, quarantine"
 
 
 @check("hoist status", source="LOLER", rule_set=RULES)
-def hoist_usable(hoist: Hoist, day: Day) -> State:
+def hoist_usable(hoist: Hoist, day: Day, one_hook: bool) -> State:
     """In service, in date, marked, proved."""
     return usable(hoist, day)
 
 
 @check("load cell status", source="LOLER", rule_set=RULES)
-def load_cell_usable(load_cell: LoadCell, day: Day) -> State:
+def load_cell_usable(load_cell: LoadCell, day: Day, one_hook: bool) -> State:
     """In service, in date, marked, and calibrated on the day."""
-    found = usable(load_cell, day)
-    if found.holds and not day <= load_cell.calibrated_until:
-        return State(False, f"{load_cell.id}: its calibration ended {spoken_day(load_cell.calibrated_until)}")
-
-    return found
+    return calibrated(load_cell, day)
 
 
 @check("gathering fitting status", source="LOLER", rule_set=RULES)
-def hook_fitting_usable(hook_fitting: Shackle | Hook | MasterLink, day: Day) -> State:
+def hook_fitting_usable(hook_fitting: Shackle | Hook | MasterLink, day: Day, one_hook: bool) -> State:
     """In service, in date, marked, proved."""
     return usable(hook_fitting, day)
 

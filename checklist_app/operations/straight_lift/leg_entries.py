@@ -1,5 +1,6 @@
 """What is asked of each leg: its gear from the top down, how long it is, how it is put on, what it touches."""
 
+from checklist_app.mechanics.fittings.eye_marking import PullPlane
 from checklist_app.mechanics.slings.kinds import Hitch
 from checklist_app.mechanics.slings.slip import Face
 from checklist_app.mechanics.slings.wrap import Stop
@@ -7,7 +8,7 @@ from checklist_app.operations import settings
 from checklist_app.operations.gear import Eye, Hook, PickPoint, Shackle, Sling
 from checklist_app.operations.graph import Entry, NotUsed
 from checklist_app.operations.obtained import ANGLE_HOW, FRICTION_HOW, LENGTH_HOW
-from checklist_app.operations.straight_lift.choices import EyeTurned, Protected
+from checklist_app.operations.straight_lift.choices import Protected
 from checklist_app.operations.task import Measured
 
 FROM_REGISTER = NotUsed("added up from sling and fittings")
@@ -60,5 +61,5 @@ LEG = (
     ),
     Entry("face", "face under the sling", Face),
     Entry("stop", "what keeps the sling from sliding", Stop),
-    Entry("eye_turned", "ring of the eye", EyeTurned, default=NOT_ASKED),
+    Entry("eye_turned", "pull on the eye", PullPlane, default=NOT_ASKED),
 )

@@ -11,18 +11,6 @@ from checklist_app.operations.straight_lift.views import views
 HOOK = Vec(0.0, 0.0, 0.0)
 
 
-def down(
-    plumb_level_m: float, plumb_aside_m: float, plumb_up_m: float, run_x_m: float, run_y_m: float, level_m: float,
-    plumb_m: float,
-) -> Vec:
-    """Towards the ground, in the load's axes as it hangs."""
-    return Vec(
-        -(plumb_level_m * run_x_m + plumb_aside_m * run_y_m) / (level_m * plumb_m),
-        -(plumb_level_m * run_y_m - plumb_aside_m * run_x_m) / (level_m * plumb_m),
-        -plumb_up_m / plumb_m,
-    )
-
-
 def picture(
     down: Vec | None, plumb_m: float | None, cg_x_m: float | None, cg_y_m: float | None, cg_z_m: float | None,
     eye_at: tuple[Vec | None, ...], bottom_z_m: float | None, top_z_m: float | None, lift_height_m: float | None,

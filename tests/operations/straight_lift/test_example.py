@@ -9,10 +9,13 @@ from checklist_app.operations.task import Measured, Task
 from tests.operations.straight_lift.lifts import lift
 
 NAMES = (
-    "hoist_strength", "load_cell_strength", "hook_fitting_strength", "sling_strength", "pair_strength",
-    "top_fitting_strength", "bottom_fitting_strength", "eye_strength", "carrier_strength", "leg_angle", "stability",
-    "tilt_along", "tilt_across", "tilt_agrees", "headroom", "room", "mass_agrees", "hoist_usable", "load_cell_usable",
-    "hook_fitting_usable", "sling_usable", "top_fitting_usable", "bottom_fitting_usable", "eye_usable",
+    "edge", "temperature", "chemicals_resisted", "slip", "hoist_strength", "load_cell_strength",
+    "hook_fitting_strength", "sling_strength", "pair_strength", "top_fitting_strength", "bottom_fitting_strength",
+    "eye_strength", "eye_marking", "carrier_strength", "leg_angle", "stability", "tilt_along", "tilt_across",
+    "tilt_agrees", "headroom", "room", "mass_agrees", "hook_hoist_strength", "hook_load_cell_strength", "hook_plumb",
+    "hook_hoist_usable", "hook_load_cell_usable", "push_stability", "legs_carry", "leg_upright", "angle_agrees",
+    "sharing", "hoist_usable", "load_cell_usable", "hook_fitting_usable", "sling_usable", "top_fitting_usable",
+    "bottom_fitting_usable", "eye_usable",
 )
 
 

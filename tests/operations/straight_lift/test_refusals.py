@@ -25,8 +25,10 @@ def with_more(task: Task, group: str, label: str, answers: dict[str, Any]) -> Ta
 
 
 @pytest.mark.parametrize("task, name, words", [
-    pytest.param(lift(both={"hitch": Hitch.CHOKED}), "sling_strength[left]", "hitch is choked", id="choked"),
-    pytest.param(lift({"hitch": Hitch.BASKET}), "pair_strength", "hitch is basket", id="basket"),
+    pytest.param(
+        lift(both={"hitch": Hitch.BASKET, "part_angle_deg": 61.0}), "sling_strength[left]", "allowed: 0 to 60°",
+        id="parts of a basket too far apart",
+    ),
     pytest.param(with_more(lift(), "leg", "third", leg()), "pair_strength", "three legs", id="three legs"),
     pytest.param(
         with_more(with_more(lift(), "hook", "1", {}), "hook", "2", {}), "sling_strength[left]", "two hooks",

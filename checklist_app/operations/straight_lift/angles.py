@@ -1,0 +1,76 @@
+"""Angles between the legs as they hang, and whether they lie alike enough for a table of symmetric loads."""
+
+from itertools import combinations
+
+from checklist_app.mechanics import angle_limits
+from checklist_app.mechanics.exact import atan2_deg, sqrt
+from checklist_app.mechanics.slings import legs
+from checklist_app.mechanics.vectors import Vec, cross, dot
+from checklist_app.operations.graph import NotApplicable, at_nominal, each, when
+from checklist_app.operations.straight_lift.choices import Rig
+from checklist_app.operations.straight_lift.rigs import SEVERAL
+
+ON_ONE = (Rig.TWO_LEGS, Rig.RUNNING)
+
+
+@when("included_angle_deg", rig=ON_ONE)
+def angle_between_two(leg_angle_deg: tuple[float, ...]) -> float:
+    """Angle between the two legs."""
+    left_deg, right_deg = leg_angle_deg
+
+    return left_deg + right_deg
+
+
+@when("included_angle_deg", rig=Rig.ONE_LEG)
+def one_leg_in_line() -> float:
+    """One leg pulls in line."""
+    return 0.0
+
+
+@when("included_angle_deg", rig=SEVERAL)
+def widest_between_legs(hung_eye: tuple[Vec, ...]) -> float:
+    """Angle between the two legs that lie furthest apart."""
+    widest = 0.0
+    for one, other in combinations(hung_eye, 2):
+        square = cross(one, other)
+        angle = atan2_deg(
+            sqrt(square.x * square.x + square.y * square.y + square.z * square.z), dot(one, other)
+        )
+        widest = angle if angle > widest else widest
+
+    return widest
+
+
+@when("included_angle_deg", rig=Rig.TWO_HOOKS)
+def nothing_gathers() -> float:
+    """Each leg hangs from a hook of its own."""
+    raise NotApplicable("two hooks: nothing gathers the legs")
+
+
+@at_nominal
+@when("legs_alike", rig=ON_ONE)
+def two_legs_alike(leg_angle_deg: tuple[float, ...]) -> bool:
+    """Whether the tabulated factor of a symmetric load applies; as entered, and then throughout the spread."""
+    left_deg, right_deg = leg_angle_deg
+
+    return angle_limits.legs_alike(left_deg, right_deg)
+
+
+@at_nominal
+@when("legs_alike", rig=SEVERAL)
+def several_legs_alike(leg_angle_deg: tuple[float, ...]) -> bool:
+    """Whether the tabulated factor of a symmetric load applies; as entered, and then throughout the spread."""
+    return legs.leg_angles_alike(leg_angle_deg)
+
+
+@when("legs_alike", rig=(Rig.ONE_LEG, Rig.TWO_HOOKS))
+def no_legs_together() -> bool:
+    """The table is for legs that meet in one hook."""
+    raise NotApplicable("no legs that meet in one hook: the table is for those")
+
+
+@at_nominal
+@each("leg")
+def planned_leg_angle_deg(leg_angle_deg: float) -> float:
+    """Leg from vertical, as planned: what an angle read on the sling is held against."""
+    return leg_angle_deg

@@ -1,0 +1,76 @@
+"""Lifts of every rig to test with: one, three and four legs on one hook, and two hooks; plain numbers are exact."""
+
+from typing import Any
+
+from checklist_app.operations.gear import make
+from checklist_app.operations.straight_lift.choices import EyesGiven, Rig
+from checklist_app.operations.task import Key, Task
+from tests.operations.straight_lift.lifts import NONE, hoist, leg, lift, told
+
+CORNERS = ("left_front", "right_front", "left_rear", "right_rear")
+THREE = ("left", "right", "middle")
+TWO = ("left", "right")
+POINTS = {
+    "left_front": (0.0, 0.0, 0.0), "right_front": (1.2, 0.0, 0.0), "left_rear": (0.0, 0.8, 0.0),
+    "right_rear": (1.2, 0.8, 0.0), "left": (0.0, 0.0, 0.0), "right": (1.2, 0.0, 0.0), "middle": (0.6, 0.9, 0.0),
+}
+Own = dict[str, dict[str, Any]]
+
+
+def link(wll_t: float = 9.0) -> Any:
+    return make("master_link", "L-1", {"wll_t": wll_t, "reach_m": 0.1, "mass_kg": 3.0})
+
+
+def rigged(rig: Rig, labels: tuple[str, ...], every: dict[str, Any] | None, own: Own | None, **changes: Any) -> Task:
+    """So many legs, each of 1.5 m to an eye at its own coordinates unless told otherwise."""
+    entries = {
+        "rig": rig, "eyes_given": EyesGiven.COORDINATES, "eyes_apart_m": None, "right_eye_higher_m": None,
+        "hook_fitting": link(), "highest_hook_m": 9.0, "room_height_m": 9.0, **changes,
+    }
+    task = Task({key: value for key, value in lift(**entries).answers.items() if key.row is None})
+    for label in labels:
+        x, y, z = POINTS[label]
+        answers = leg(**{
+            "leg_length_m": 1.5, "eye_x_m": x, "eye_y_m": y, "eye_z_m": z, **(every or {}),
+            **(own or {}).get(label, {}),
+        })
+        task = task.with_row("leg", label, {name: told(value) for name, value in answers.items()})
+    return task
+
+
+def four(own: Own | None = None, every: dict[str, Any] | None = None, **changes: Any) -> Task:
+    """Eyes 1.2 m × 0.8 m apart and level, legs of 1.5 m, the centre of gravity in the middle, 0.3 m below them."""
+    return rigged(Rig.FOUR_LEGS, CORNERS, every, own, **{"cg_x_m": 0.6, "cg_y_m": 0.4, "cg_z_m": -0.3, **changes})
+
+
+def three(own: Own | None = None, every: dict[str, Any] | None = None, **changes: Any) -> Task:
+    """Eyes at the corners of a triangle, legs of 1.5 m, the centre of gravity inside of it."""
+    return rigged(Rig.THREE_LEGS, THREE, every, own, **{"cg_x_m": 0.6, "cg_y_m": 0.3, "cg_z_m": -0.3, **changes})
+
+
+def one(**changes: Any) -> Task:
+    """One leg of 1.5 m straight up from an eye over the centre of gravity."""
+    return rigged(Rig.ONE_LEG, ("left",), None, None, **{"cg_x_m": 0.0, "cg_y_m": 0.0, "cg_z_m": -0.4, **changes})
+
+
+def two_hooks(
+    own: Own | None = None, every: dict[str, Any] | None = None, hooks: tuple[float, float] = (0.0, 1.2),
+    over_m: float = 0.0, each_hook: dict[str, Any] | None = None, **changes: Any,
+) -> Task:
+    """Two hooks plumb over two eyes 1.2 m apart, the centre of gravity nearer to the left one."""
+    entries = {
+        "cg_x_m": 0.4, "cg_y_m": 0.0, "cg_z_m": -0.4, "hoist": None, "load_cell": None, "hook_fitting": None, **changes
+    }
+    task = rigged(Rig.TWO_HOOKS, TWO, every, own, **entries)
+    for label, at_m, higher_m in (("left", hooks[0], 0.0), ("right", hooks[1], over_m)):
+        answers = {"hook_hoist": hoist(), "hook_load_cell": NONE, "hook_at_x_m": at_m, "hook_over_m": higher_m}
+        told_of = {name: told(value) for name, value in {**answers, **(each_hook or {})}.items()}
+        task = task.with_row("hook", label, told_of)
+    return task
+
+
+def without(task: Task, *names: str) -> Task:
+    return task.without(*(key for key in task.answers if key.name in names))
+
+
+__all__ = ["CORNERS", "THREE", "Key", "four", "link", "one", "rigged", "three", "two_hooks", "without"]
