@@ -54,13 +54,15 @@ CHAIN = {"sling": make("chain_sling", "C", WLL | {"wll_t": 0.75, "grade": "grade
 ROPE = {"sling": make("wire_rope_sling", "W", WLL | {
     "wll_t": 0.75, "diameter_mm": 10.0, "core": "steel", "termination": "steel ferrule",
 })}
+THIN_ROPE = {"sling": make("wire_rope_sling", "W", {**ROPE["sling"].facts, "wll_t": 0.35})}
 STAMPED = make("eye", "D", {
     "ratings": [{"up_to_deg": 60.0, "wll_t": 9.0}], "reach_m": 0.05, "mass_kg": 0.5, "thread": "M16",
     "marking": "DIN 580 or DIN 582, 2010 and later", "stamped_t": 0.7,
 })
 CELL = make("load_cell", "C", {"wll_t": 0.5, "reach_m": 0.3, "mass_kg": 3.0})
 ZERO = Vec(0.0, 0.0, 0.0)
-DEEP = {"cg_x_m": 0.8, "cg_y_m": 0.5, "cg_z_m": -4.0, "bottom_z_m": -5.0, "highest_hook_m": 12.0}
+# Laid double the legs have no table of their own: their pull alone decides.
+DOUBLE = {"hitch": Hitch.DOUBLED, "part_angle_deg": 0.0, "stop": Stop.COLLAR, "sling": sling(0.28)}
 FOUR_BY_TABLE = four(every={"sling": sling(1.0)}, mass_kg=1450.0)
 TOO_FLAT_4 = four(every={"leg_length_m": 0.78})
 TOP_HEAVY = four(cg_z_m=0.9, bottom_z_m=-0.5, top_z_m=2.5)
@@ -99,7 +101,7 @@ CLAUSE_CASES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "slings.legs.leg_angles_alike": (lambda *_: False, FOUR_BY_TABLE),
     "slings.bends.labelled_bend_factor": (lambda *_: 1.0, lift(both=ROPE | BASKET | {"bend_mm": 16.0})),
     "slings.bends.us_basket_bend_factor": (
-        lambda *_: 1.0, lift(both=ROPE | BASKET | {"bend_mm": 16.0}, rule_set=RuleSet.US)
+        lambda *_: 1.0, lift(both=THIN_ROPE | BASKET | {"bend_mm": 16.0}, rule_set=RuleSet.US)
     ),
     "slings.edges.chain_edge_factor": (lambda *_: 1.0, lift(both=CHAIN | BARE_EDGE)),
     "slings.edges.textile_edge_factor": (lambda *_, **__: 1.0, lift(both=WEBBING | BARE_EDGE)),
@@ -121,15 +123,12 @@ CLAUSE_CASES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "hanging.body.frame": (lambda *_: (ZERO, ZERO, ZERO), TOO_FLAT_4),
     "hanging.body.rigging": (lambda picks, _legs, cg: Rigging(tuple(picks), (9.0,) * 4, cg), TOO_FLAT_4),
     "hanging.taut.hook_of_tight_legs": (lambda *_: Vec(0.6, 0.4, 9.0), TOO_FLAT_4),
-    "hanging.taut.area_m2": (lambda *_: 0.0, four(every={"sling": sling(0.75)}, **DEEP)),
-    "hanging.taut.share_of_three": (lambda *_: 0.0, four(every={"sling": sling(0.75)}, **DEEP)),
+    "hanging.taut.area_m2": (lambda *_: 0.0, four(every=DOUBLE)),
+    "hanging.taut.share_of_three": (lambda *_: 0.0, four(every=DOUBLE)),
     "hanging.taut.even_share": (
-        lambda *_: 0.0, four(every={"sling": sling(0.55)}, share_rule=ShareRule.THREE, **DEEP)
+        lambda *_: 0.0, four(every=DOUBLE | {"sling": sling(0.18)}, share_rule=ShareRule.THREE)
     ),
     "hanging.taut.share_by_moments": (lambda *_: 0.0, two_hooks(every={"sling": sling(0.5)})),
-    "hanging.bounds.opposite_pairs": (
-        lambda *_: ((0, 0), (0, 0)), four(every={"sling": sling(0.75)}, share_rule=ShareRule.DIAGONALS, **DEEP)
-    ),
     "hanging.four_bars.bars": (lambda *_: bars(0.6, 0.2, 0.4, (1.5, 1.5), (0.6, 0.0), (0.6, 0.0)), LEANING_HOOKS),
     "hanging.two_hooks.hung_from_two_hooks": (lambda *_: PLUMB_HOOKS, LEANING_HOOKS),
     "hanging.margin.faces": (lambda *_: (Face((0, 1), 0.5, -0.1),), TOP_HEAVY),
@@ -151,6 +150,9 @@ SHOWN_ONLY = {
     "weight.weight_kn": (lift(), "leg_tension_kn[left]", 0.0),
     "hanging.margin.couple_that_slackens_knm": (TOP_HEAVY, "slack_couple_knm", 0.0),
     "hanging.margin.rise_before_it_goes_over_m": (TOP_HEAVY, "rise_to_go_over_m", 0.0),
+    "hanging.bounds.opposite_pairs": (
+        four(cg_x_m=0.7, share_rule=ShareRule.DIAGONALS), "leg_share[right_rear]", ((0, 2), (1, 3))
+    ),
     "hanging.bounds.carried_by_opposite_pairs": (FOUR_BY_TABLE, "two_would_carry", (Pair((0, 3), (9.0, 9.0)),)),
 }
 # Never alone: legs further apart than a link takes lie flatter than any leg may; the caution's bound is read at import.
