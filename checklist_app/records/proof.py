@@ -26,11 +26,10 @@ from checklist_app.checklists.verdicts import MAY_BE_SIGNED, verdicts, within
 from checklist_app.mechanics.lift_class import LiftClass
 from checklist_app.operations.settings import SIGNS_ALONE
 from checklist_app.records.key_tables import SignKey
+from checklist_app.records.moments import believed
 from checklist_app.records.proved import misfits
 from checklist_app.records.screen_lock import count
 
-CLOCK_SLACK = timedelta(minutes=10)
-"""So far a phone's clock may go wrong before its time is not believed."""
 ZONES = timedelta(days=1)
 """The day of a workshop and the day of a device's time, which is UTC, differ by one at most."""
 UNREADABLE = "its statement cannot be read"
@@ -117,9 +116,10 @@ def _reasons(entry: Entry, data: bytes, signed: Mapping[str, Any], known: Known)
 
 
 def _person(signed: Mapping[str, Any], known: Known) -> Iterator[str]:
-    """The capacity on the day it was signed, and whether he signed for his own work as he may."""
-    capacity = str(signed["capacity"])
-    if not valid_on(known.capacities, capacity, str(signed["at"])[:10]):
+    """The capacity on the day it was signed, as far as that day is believed; and whether he signed for his own work as
+    he may."""
+    capacity, day = str(signed["capacity"]), believed(signed["at"], known.contact, known.received_at).date()
+    if not valid_on(known.capacities, capacity, day.isoformat()):
         yield f"its signer was not {capacity} on that day"
     own = any(known.authors.get(row["entry"]) == signed["person"]["id"] for row in signed["inputs"]
               if row["path"] != ["begin"])
@@ -160,15 +160,10 @@ def _refused(signed: Mapping[str, Any], hold: Hold) -> Iterator[str]:
 
 
 def alone_too_long(made_at: str, contact: str, received_at: str) -> bool:
-    """Whether a sign-off was made longer after the phone's last contact than a phone may sign alone.
+    """Whether a sign-off was made longer after the phone's last contact than a phone may sign alone."""
+    alone = believed(made_at, contact, received_at) - datetime.fromisoformat(contact)
 
-    A phone's time is believed only between that contact and the arrival; otherwise the arrival counts, which is later.
-    """
-    made, last, came = (datetime.fromisoformat(text) for text in (made_at, contact, received_at))
-    if not last - CLOCK_SLACK <= made <= came + CLOCK_SLACK:
-        made = came
-
-    return made - last > timedelta(hours=SIGNS_ALONE.value)
+    return alone > timedelta(hours=SIGNS_ALONE.value)
 
 
 def went_back(made: int, counted: int, others: Iterable[tuple[int, int]]) -> bool:

@@ -6,6 +6,7 @@ from typing import Any
 
 import peewee as p
 
+from checklist_app.checklists.authority import SUPERVISOR, valid_on
 from checklist_app.checklists.entry import Entry, trusted
 from checklist_app.checklists.signing import BY_KEY, LOCKS
 from checklist_app.records.database import Kept, Receipt
@@ -14,10 +15,13 @@ from checklist_app.records.door import CONFIRMED, LATER, Brought
 from checklist_app.records.key_tables import SignKey
 from checklist_app.records.keys import Keys
 from checklist_app.records.memory import Memory
+from checklist_app.records.moments import believed
 from checklist_app.records.parts import Parts
 from checklist_app.records.proof import UNREADABLE, WENT_BACK, Known, statement_in, unproved
 from checklist_app.records.screen_lock import count
 
+DECIDES = frozenset({"go_on", "acknowledge"})
+NEVER = "1970-01-01T00:00:00Z"
 NOT_HERE = "its statement has not arrived yet"
 
 
@@ -71,6 +75,22 @@ class SigningPhones:
 
         return words
 
+    def lapsed(self, entry: Entry, device: str, received_at: str) -> str:
+        """Why somebody who decides as a supervisor is none any more, whatever day his phone says; empty if he is, or
+        was never one, which is the checklist's to see.
+
+        Args:
+            device: Which one brought it, by its credential: what an entry says of its device is its own word. Its time
+                is believed no further back than it was last told anything here.
+        """
+        if entry.type not in DECIDES:
+            return ""
+        contact = self.keys.last_contacts([device]).get(device, received_at)
+        day = believed(entry.at, contact, received_at).date().isoformat()
+        held = self._capacities(entry.author, received_at)
+        gone = SUPERVISOR in held and not valid_on(held, SUPERVISOR, day)
+        return "its author is a supervisor no more" if gone else ""
+
     def _capacities(self, person: str, received_at: str) -> dict[str, str]:
         day = self.memory.day or received_at[:10]
         found = self.memory.items_on(day, self._number())["person"].get(person)
@@ -110,7 +130,7 @@ class SigningPhones:
         row = Receipt.select(Receipt.received_at).where(Receipt.number == number).tuples().first(self.db)
         times = (self.keys.contact(device, number), row[0] if row else "", key.made_at if key else "")
 
-        return max(*times) or "1970-01-01T00:00:00Z"
+        return max(*times) or NEVER
 
     def _number(self) -> int:
         query = Receipt.select(p.fn.MAX(Receipt.number)).tuples().first(self.db)

@@ -101,7 +101,7 @@ class Store:
         parts = {name: data for item in brought if item.digest in taken for name, data in item.parts.items()}
         roles = self._roles({entry.author for entry in taken.values()})
         roles |= {person: brought_as(role) for person, role in absent.items()}
-        marks = self._marks(taken, parts, roles, received_at)
+        marks = self._marks(taken, parts, roles, device, received_at)
         numbers = self._write(list(taken.values()), parts, device, received_at, marks)
 
         return [item.answered(numbers.get(item.digest)) for item in brought]
@@ -165,7 +165,7 @@ class Store:
         kept = self._numbers(item.digest for item in brought)
         return [item for item in brought if item.digest not in kept]
 
-    def _marks(self, taken: Mapping[str, Entry], parts: Mapping[str, bytes], roles: Mapping[str, str],
+    def _marks(self, taken: Mapping[str, Entry], parts: Mapping[str, bytes], roles: Mapping[str, str], device: str,
                received_at: str) -> dict[str, str]:
         """Why an entry counts for nothing, by its digest; empty for one that counts."""
         said, marks = self._said_once({entry.subject for entry in taken.values() if entry.type in ONCE}), {}
@@ -175,7 +175,8 @@ class Store:
                 beside = [taken[other] for other, mark in marks.items() if not mark]
                 marks[name] = self.signing_phones.unproved(entry, role, parts, received_at, beside)
                 continue
-            marks[name] = powerless(entry, role) or comes_second(entry, role, said) or unsound(entry, parts)
+            marks[name] = (powerless(entry, role) or comes_second(entry, role, said) or unsound(entry, parts)
+                           or self.signing_phones.lapsed(entry, device, received_at))
             if not marks[name]:
                 said.add((entry.subject, entry.type))
 

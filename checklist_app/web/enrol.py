@@ -1,4 +1,5 @@
-"""A person enrols on a phone: a key is made there, and its public half is registered here beside his PIN.
+"""A person enrols on a phone: a key is made there, and its public half is registered here beside his PIN. On his own
+phone its screen lock may be registered too, and signs in place of the PIN.
 
 Only where the browser keeps secrets: by https, or on the machine itself.
 """
@@ -9,12 +10,13 @@ from flask import Blueprint, Response, abort, jsonify, redirect, request
 from werkzeug.wrappers import Response as AnyResponse
 
 from checklist_app.checklists.authority import capacities
-from checklist_app.checklists.words import clock
+from checklist_app.checklists.signing import PHONE_KEY
+from checklist_app.checklists.words import clock, sentence
 from checklist_app.operations.settings import SIGNS_ALONE
 from checklist_app.records.account_tables import Account
 from checklist_app.records.accounts import TooSoon, WrongPin
 from checklist_app.records.signature import NoPublicKey
-from checklist_app.web import current
+from checklist_app.web import current, screen_locks
 from checklist_app.web.access import WRITERS, allowed
 from checklist_app.web.pages import frame_of, page
 from checklist_app.web.sign_in import NO_SUCH, span
@@ -54,7 +56,23 @@ def enrol() -> AnyResponse:
     except NoPublicKey:
         return refused(NO_SCRIPT)
 
-    return jsonify(id=key, device=current.device(), person=person_data(signer), hours=round(SIGNS_ALONE.value))
+    return jsonify(id=key, device=current.device(), person=person_data(signer), hours=round(SIGNS_ALONE.value),
+                   ask=screen_locks.question(signer, key))
+
+
+@blueprint.post("/enrol/lock")
+@writers
+def lock() -> AnyResponse:
+    """What the phone's screen lock made beside the key that was registered just now."""
+    keys = current.store().keys
+    beside = keys.find(request.form.get("key", ""))
+    try:
+        made = screen_locks.answered(beside)
+        key = keys.register_lock(beside, made, current.now())  # type: ignore[arg-type]
+    except NoPublicKey as error:
+        return refused(sentence(str(error)))
+
+    return jsonify(id=key, how=made.how, credential=made.credential, rp_id=made.rp_id)
 
 
 @blueprint.post("/enrol/end")
@@ -68,15 +86,17 @@ def end() -> AnyResponse:
 
 def enrol_page(fault: str = "", status: int = 200) -> Response:
     keys = {key.person: key for key in current.store().keys.all()
-            if key.device == current.device() and not key.ended_at}
+            if key.device == current.device() and key.how == PHONE_KEY and not key.ended_at}
     names = {one.person: one.name for one in current.accounts().all()}
-    here = [{"id": person, "name": names.get(person, person), "since": clock(key.made_at)}
+    locks = current.store().keys.locks(current.device())
+    here = [{"id": person, "name": names.get(person, person), "since": clock(key.made_at), "lock": person in locks}
             for person, key in keys.items()]
     account = current.account()
+    no_lock = screen_locks.why_not(account.person if account else "")
     return page("web/enrol.html", frame_of("Sign without network", back="/today", back_words="Back to today"), status,
                 signers=[one for one in current.accounts().all() if one.active and signs_today(one)], here=here,
                 chosen=request.form.get("signer", "") or (account.person if account else ""), fault=fault,
-                secure=keeps_secrets(), by_https=BY_HTTPS, hours=round(SIGNS_ALONE.value))
+                no_lock=no_lock, secure=keeps_secrets(), by_https=BY_HTTPS, hours=round(SIGNS_ALONE.value))
 
 
 def refused(words: str, status: int = 422) -> AnyResponse:

@@ -56,6 +56,11 @@ def form_token() -> str:
     return hmac.new(g.form_secret.encode(), b"form", hashlib.sha256).hexdigest()
 
 
+def challenge(about: str) -> bytes:
+    """What a phone is to sign so that its answer is one to this browser, about this. `about` never comes twice."""
+    return hmac.new(g.form_secret.encode(), f"challenge {about}".encode(), hashlib.sha256).digest()
+
+
 def refuse_foreign_forms() -> None:
     """A form counts only when it comes from our own page; entries and parts carry their device's credential instead."""
     if request.method not in CHANGES:

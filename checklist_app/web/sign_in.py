@@ -89,6 +89,7 @@ def let_in(account: Account, location: str) -> AnyResponse:
         device, credential = devices.enrol()
         current.accounts().used_on(account.person, device, current.now())
     devices.sign_in(device, account.person)
+    current.store().keys.end_locks_of_others(device, account.person, current.now())
     current.sessions().close(cookie(SESSION))
     secret = current.sessions().open(account.person, device, current.now(), BY_HTTPS if request.is_secure else "")
     response = redirect(location, 303)

@@ -5,9 +5,9 @@ import { chance } from "./chance.js";
 import { ask } from "./engine.js";
 import { giveBack, keepAll, partOf, reserve } from "./keep.js";
 import { MOST_MADE, SALT_BYTES, moment } from "./make.js";
-import { signedHere, withSignatures } from "./pin_here.js";
 import { meta } from "./phone_store.js";
 import { MIME, shrunk } from "./shrink.js";
+import { answeredAndSigned, signedHere } from "./sign_here.js";
 import { changed, soon } from "./sync.js";
 import { bringUpToDate } from "./worlds.js";
 
@@ -92,7 +92,7 @@ export async function answerHere(method, address, pairs = [], fragment = false) 
   for (let step = 0; step < MOST_STEPS; step += 1) {
     const request = await asked(how, where, form, fragment);
     await bringUpToDate();
-    const said = await withSignatures(await ask({ do: "answer", request }));
+    const said = await answeredAndSigned(request, (told) => ask({ do: "answer", request: told }));
     if (how === "POST") await keep(request, said);
     if (!said.location) return { ...said, address: where };
     [how, where, form] = ["GET", said.location, []];

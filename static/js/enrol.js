@@ -1,5 +1,7 @@
-/* Enrols somebody on this phone: makes his key, has its public half registered beside his PIN, keeps the rest here. */
+/* Enrols somebody on this phone: makes his key, has its public half registered beside his PIN, keeps the rest here. Then
+   the phone's screen lock is offered, where there is one and he is the one signed in. */
 
+import { isHere, makeLock } from "./lock.js";
 import { makeKey } from "./phone_key.js";
 import { write } from "./phone_store.js";
 
@@ -9,17 +11,14 @@ const DONE = "Enrolled on this phone.";
 const AWAY = "The server cannot be reached. Enrolling needs it.";
 
 function say(form, words, fault = false) {
-  const place = form.querySelector("[data-enrol-says]");
+  const place = form.querySelector("[data-enrol-says], [data-lock-says]");
   place.textContent = words;
   place.classList.toggle("fault", fault);
 }
 
-async function registered(form, open) {
-  form.elements.public.value = open;
-  const answer = await fetch(form.action, {
-    method: "POST", headers: { Accept: "application/json" }, body: new URLSearchParams(new FormData(form)),
-  }).catch(() => null);
-  form.elements.public.value = "";
+async function sent(address, body) {
+  const headers = { Accept: "application/json" };
+  const answer = await fetch(address, { method: "POST", headers, body }).catch(() => null);
   if (!answer) throw new Error(AWAY);
   const said = await answer.json().catch(() => ({}));
   if (!answer.ok) throw new Error(said.words ?? `The server said ${answer.status}.`);
@@ -30,9 +29,38 @@ async function enrol(form) {
   if (!window.isSecureContext || !crypto.subtle) throw new Error(CANNOT);
   say(form, MAKING);
   const made = await makeKey(form.elements.pin.value.trim());
-  const said = await registered(form, made.public);
-  await write(["keys"], ({ keys }) => {
-    keys.put({ ...made.kept, ...said, wrong: 0, tried_at: 0 }, said.person.id);
+  const fields = new URLSearchParams(new FormData(form));
+  fields.set("public", made.public);
+  const { ask, ...said } = await sent(form.action, fields);
+  const kept = { ...made.kept, ...said, wrong: 0, tried_at: 0 };
+  await write(["keys"], ({ keys }) => { keys.put(kept, kept.person.id); });
+  return { ask, kept };
+}
+
+async function addLock({ ask, kept }, token) {
+  const made = await makeLock(ask);
+  const lock = await sent("/enrol/lock", new URLSearchParams({ form_token: token, key: kept.id, ...made }));
+  await write(["keys"], ({ keys }) => { keys.put({ ...kept, lock }, kept.person.id); });
+}
+
+/* A phone wants a tap of its own for its screen lock. */
+function offer(form, found) {
+  const box = document.querySelector("[data-lock-offer]");
+  const make = box.querySelector("[data-lock-make]");
+  form.hidden = true;
+  box.hidden = false;
+  box.querySelector("h2").focus();
+  box.querySelector("[data-lock-not]").addEventListener("click", () => location.reload());
+  make.addEventListener("click", async () => {
+    make.disabled = true;
+    try {
+      await addLock(found, form.elements.form_token.value);
+      location.reload();
+    } catch (fault) {
+      say(box, fault.message, true);
+    } finally {
+      make.disabled = false;
+    }
   });
 }
 
@@ -40,10 +68,11 @@ async function submitted(form) {
   const button = form.querySelector("button");
   button.disabled = true;
   try {
-    await enrol(form);
+    const found = await enrol(form);
     say(form, DONE);
     form.elements.pin.value = "";
-    location.reload();
+    if (found.ask && await isHere()) offer(form, found);
+    else location.reload();
   } catch (fault) {
     say(form, fault.message, true);
   } finally {

@@ -97,7 +97,8 @@ document.addEventListener("htmx:beforeSend", ({ detail }) => {
     if (detail.requestConfig.formData?.has("made")) learned().then(() => loaded.call(xhr));
     else loaded.call(xhr);
   };
-  if (contact.away) xhr.send = local; // the breaker: a sync that succeeds closes it
+  const byLock = detail.requestConfig.formData?.get("by") === "lock"; // signed here, also while the server is in reach
+  if (contact.away || byLock) xhr.send = local; // the breaker: a sync that succeeds closes it
 });
 
 /* Back and forward are worked out afresh, on or off the network. */

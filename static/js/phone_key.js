@@ -9,6 +9,10 @@ export function hex(data) {
   return Array.from(new Uint8Array(data), (byte) => byte.toString(16).padStart(2, "0")).join("");
 }
 
+export function unhex(text) {
+  return Uint8Array.from(text.match(/../g) ?? [], (pair) => Number.parseInt(pair, 16));
+}
+
 async function wrapping(pin, salt, iterations) {
   const secret = await crypto.subtle.importKey("raw", new TextEncoder().encode(pin), "PBKDF2", false, ["deriveKey"]);
   const how = { name: "PBKDF2", hash: "SHA-256", salt, iterations };

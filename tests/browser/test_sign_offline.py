@@ -25,7 +25,7 @@ KEYS = f"""async () => {{ {MODULE}
   return (await store.all("keys")).map((kept) => ({{ person: kept.person.id, names: Object.keys(kept).sort(),
     private: JSON.stringify(kept).includes('"d":'), iterations: kept.iterations }})); }}"""
 TRIES = f"""async (forms) => {{ {MODULE}
-  const {{ signedHere }} = await module("pin_here");
+  const {{ signedHere }} = await module("sign_here");
   const said = [];
   for (const pairs of forms) said.push(await signedHere(pairs));
   return said; }}"""
