@@ -6,17 +6,20 @@ from checklist_app.checklists import values
 from checklist_app.checklists.answer import Answer, Request, page
 from checklist_app.checklists.banner import banner
 from checklist_app.checklists.checks_view import governing
+from checklist_app.checklists.finding import finding
 from checklist_app.checklists.fold import seen
 from checklist_app.checklists.frame import frame, go_to, whole
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.pages.step import step
 from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.steps import Screen, Way, next_way, screens, stage_number
+from checklist_app.checklists.trial_read import AS_HUNG
 from checklist_app.checklists.trials import TRIAL, adopted_mass_kg, next_row, planned, trials
 from checklist_app.checklists.world import World
+from checklist_app.operations.straight_lift.as_hung import as_hung
 
 STAGE = "trial"
-WEIGHED = "weighed"
+WEIGHED, FROM_TRIAL = "weighed", "trial"
 
 
 @page("/tasks/<task>/trial")
@@ -28,6 +31,8 @@ def trial(request: Request, world: World, task: str) -> Answer:
         return _add(request, now)
     if request.method == "POST" and act == "adopt":
         return _adopt(request, now)
+    if request.method == "POST" and act == "adopt_cg":
+        return _adopt_cg(request, now)
     if not trials(now):
         return _none_yet(request, world, now)
     return step(request, world, task, STAGE, beside)
@@ -41,7 +46,7 @@ def beside(world: World, now: Running, screen: Screen) -> Mapping[str, Any]:
     return {
         "below": "checklist/_trials.html", "trials": rows,
         "planned": planned(now), "adopt": adopted_mass_kg(now, rows[-1].row),
-        "mass": now.folded.values.get(("mass_kg",)),
+        "mass": now.folded.values.get(("mass_kg",)), "finding": finding(now),
         "next": Way(f"/tasks/{now.id}/holds/{hold.name}", f"Next: hold, {hold.words.lower()}") if last
         else next_way(now, STAGE, screen.key),
     }
@@ -55,10 +60,13 @@ def _none_yet(request: Request, world: World, now: Running) -> Answer:
 
 
 def _add(request: Request, now: Running) -> Answer:
-    """One more row. The readings are answers in it."""
+    """One more row, with the rig as it is now. The readings are answers in it."""
     row = next_row(now)
     made = Made(request)
     made.say(("task", now.id), (TRIAL, row), values.row("present"), seen(now.folded, (TRIAL, row)))
+    if rig := as_hung(now.evaluation):
+        path = (TRIAL, row, AS_HUNG)
+        made.say(("task", now.id), path, values.choice(rig), seen(now.folded, path))
     return go_to(f"/tasks/{now.id}/trial?step=lifted.{row}", keep=tuple(made.keep))
 
 
@@ -69,4 +77,14 @@ def _adopt(request: Request, now: Running) -> Answer:
     made = Made(request)
     if found:
         made.say(("task", now.id), ("mass_kg",), values.number(found, "kg", WEIGHED), seen(now.folded, ("mass_kg",)))
+    return go_to(f"/tasks/{now.id}/trial", keep=tuple(made.keep))
+
+
+def _adopt_cg(request: Request, now: Running) -> Answer:
+    """The centre of gravity that the trials give becomes the plan's, with how far off it may be."""
+    found, made = finding(now), Made(request)
+    for each in found.adopt if found is not None else ():
+        path = (each.name,)
+        made.say(("task", now.id), path, values.number(each.text, "m", FROM_TRIAL, each.plus_minus),
+                 seen(now.folded, path))
     return go_to(f"/tasks/{now.id}/trial", keep=tuple(made.keep))

@@ -1,0 +1,126 @@
+"""Trials put the centre of gravity on a line and then on a point; adopting it changes the plan and voids."""
+import re
+
+import pytest
+
+from checklist_app.checklists import values
+from checklist_app.checklists.answer import answer
+from checklist_app.checklists.finding import finding
+from checklist_app.checklists.holds import hold_states
+from checklist_app.checklists.running import running
+from checklist_app.mechanics.hanging.body import rigging
+from checklist_app.mechanics.hanging.settling import settled
+from checklist_app.mechanics.vectors import Vec
+from checklist_app.operations.straight_lift.as_hung import as_hung, read
+from tests.checklists.yard import RIGGER, SUPERVISOR, TASK, Yard, request, sent, sign
+
+TRIAL = f"/tasks/{TASK}/trial"
+TRUE_CG = Vec(0.05, 0.0, 0.80)
+EYES = (Vec(-0.30, 0.0, 1.60), Vec(0.30, 0.0, 1.60))
+
+
+@pytest.fixture
+def released() -> Yard:
+    yard = Yard().ready()
+    sign(yard, "release", SUPERVISOR)
+    return yard
+
+
+def hung(yard: Yard, legs_m: tuple[float, float], row: str) -> Yard:
+    """A trial written down through its page, as the true load would hang on these legs."""
+    for side, leg_m in zip(("1-left", "2-right"), legs_m, strict=True):
+        yard.say(f"leg/{side}/leg_length_m", values.number(f"{leg_m:.2f}", "m", "tape"))
+    sent(yard, TRIAL, act="add")
+    hang = settled(rigging(EYES, legs_m, TRUE_CG))
+    along, across = hang.tilt_along_deg, hang.tilt_across_deg
+    for name, tilt in (("tilt_along_deg", along), ("tilt_across_deg", across)):
+        yard.say(f"trial/{row}/{name}", values.number(f"{abs(tilt):.1f}", "°", "inclinometer"))
+    yard.say(f"trial/{row}/low_end", values.choice("left end" if along > 0 else "right end"))
+    return yard
+
+
+def page(yard: Yard) -> str:
+    given = answer(request(yard, TRIAL), yard.world)
+    assert given.status == 200
+    return given.html
+
+
+def test_a_trial_keeps_the_rig_it_hung_in(released: Yard) -> None:
+    sent(released, TRIAL, act="add")
+    now = running(released.world, TASK)
+    kept = now.folded.values[("trial", "01-1", "as_hung")]["text"]
+    assert kept == "-300 0 1600 1560; 300 0 1600 1560; off 32 10" == as_hung(now.evaluation)
+    rig = read(kept)
+    assert rig is not None and rig.legs_m == (1.56, 1.56) and rig.eyes == EYES
+
+
+@pytest.mark.parametrize("text", ["", "two slings", "0 0 0 1; off 1", "0 0 0 -5; off 1 1", "0 0 0 0; off 1 1",
+                                  "0 0 1 2; 1 1; off 1 1", "off 1 1", "0 0 0 1; off -1 1", "0 0 0 1; on 1 1"])
+def test_a_text_that_is_no_rig_is_none(text: str) -> None:
+    assert read(text) is None
+
+
+def test_one_trial_puts_it_on_a_line_at_the_height_known_before(released: Yard) -> None:
+    hung(released, (1.5, 1.5), "01-1")
+    found = finding(running(released.world, TASK))
+    assert found is not None and [each.name for each in found.adopt] == ["cg_x_m", "cg_y_m"]
+    x = found.adopt[0]
+    assert abs(float(x.text) - TRUE_CG.x) <= float(x.plus_minus) < 0.1
+    assert "if it lies 0.95 m high, as known before" in page(released)
+
+
+def test_two_that_hang_differently_find_the_height_too(released: Yard) -> None:
+    hung(released, (1.5, 1.5), "01-1")
+    hung(released, (1.42, 1.5), "02-2")
+    found = finding(running(released.world, TASK))
+    assert found is not None and [each.name for each in found.adopt] == ["cg_x_m", "cg_y_m", "cg_z_m"]
+    for each, true in zip(found.adopt, TRUE_CG, strict=True):
+        assert abs(float(each.text) - true) <= float(each.plus_minus)
+    assert "By trials 1 and 2 the centre of gravity lies" in page(released)
+
+
+def test_two_that_cannot_both_be_true_are_said_to_disagree(released: Yard) -> None:
+    hung(released, (1.5, 1.5), "01-1")
+    hung(released, (1.42, 1.5), "02-2")
+    released.say("trial/02-2/low_end", values.choice("left end"))
+    found = finding(running(released.world, TASK))
+    assert found is not None and [each.name for each in found.adopt] == ["cg_x_m", "cg_y_m"]
+    assert any("One of them was read or written down wrong" in line for line in found.told)
+
+
+def test_the_change_that_is_told_hangs_it_level(released: Yard) -> None:
+    hung(released, (1.5, 1.5), "01-1")
+    found = finding(running(released.world, TASK))
+    assert found is not None and "it hangs level" in found.changes[0]
+    told = re.match(r"Make the (left|right) leg (\d+) mm (longer|shorter)", found.changes[0])
+    assert told is not None
+    by_m = int(told[2]) / 1000 * (1 if told[3] == "longer" else -1)
+    legs = [1.5 + (by_m if side == told[1] else 0.0) for side in ("left", "right")]
+    x, y = (float(each.text) for each in found.adopt)
+    assert abs(settled(rigging(EYES, legs, Vec(x, y, 0.95))).tilt_deg) < 0.2
+    assert "Lower it before anything is changed." in page(released)
+
+
+def test_a_tilt_without_a_side_tells_nothing_and_asks(released: Yard) -> None:
+    hung(released, (1.5, 1.5), "01-1")
+    released.say("trial/01-1/low_end", {"type": "withdrawn"})
+    found = finding(running(released.world, TASK))
+    assert found is not None and not found.adopt and "Which end hung low?" in found.waits
+    released.say("trial/01-1/low_end", values.choice("neither, it hangs level"))
+    found = finding(running(released.world, TASK))
+    assert found is not None and not found.adopt and "is not level" in found.waits
+
+
+def test_adopting_changes_the_plan_and_voids_what_was_signed(released: Yard) -> None:
+    hung(released, (1.5, 1.5), "01-1")
+    given = sent(released, TRIAL, act="adopt_cg")
+    assert [entry.path for entry in given.keep] == [("cg_x_m",), ("cg_y_m",)]
+    now = running(released.world, TASK)
+    assert now.folded.values[("cg_x_m",)]["how"] == "trial" and now.folded.values[("cg_x_m",)]["plus_minus"]
+    (signed,) = hold_states(released.world, now)[0].sign_offs
+    assert any("centre of gravity, lengthwise changed" in reason for reason in signed.void)
+    assert "Adopt trial 1: " not in page(released) and not sent(released, TRIAL, act="adopt_cg").keep
+
+
+def test_an_auditor_only_looks_and_no_trial_adopts_nothing(released: Yard) -> None:
+    assert not sent(released, TRIAL, RIGGER, act="adopt_cg").keep
