@@ -16,7 +16,7 @@ from checklist_app.mechanics.vectors import Vec
 
 SOURCE = "STATICS_TRIAL"
 SURE_OF_THE_ANGLE = 3.0
-AXES = 3
+AXES, MORE_THAN_HOLD_IT = 3, 4
 
 
 @dataclass(frozen=True)
@@ -33,7 +33,7 @@ class Found:
     """A centre of gravity and how far away the true one may lie, each way.
 
     `plus_minus_m` holds in 95 of 100 trials whose readings are off by anything up to their ends, each by itself;
-    `outmost_m` always, with every reading off as far as it can be and all of them the same way.
+    `outmost_m` in all but a few of ten thousand, every reading off as far as it can be and all the same way.
     """
 
     cg: Vec
@@ -178,14 +178,14 @@ def _moves(
     """By how much each reading alone moves the value, at the end that moves it more."""
     middle, moves = value(trials), []
     for place, trial in enumerate(trials):
-        for ends in _ends(trial, readings):
+        for ends in (*_ends(trial, readings), _on_three(trial)):
             moves.append(_furthest(middle, [value([*trials[:place], end, *trials[place + 1:]]) for end in ends]))
 
-    return moves
+    return [move for move in moves if move]
 
 
 def _furthest(middle: tuple[float, ...], ends: Sequence[tuple[float, ...]]) -> list[float]:
-    return [max(abs(end[axis] - here) for end in ends) for axis, here in enumerate(middle)]
+    return [max(abs(end[axis] - here) for end in ends) for axis, here in enumerate(middle)] if ends else []
 
 
 def _outmost(moves: Sequence[Sequence[float]]) -> list[float]:
@@ -202,10 +202,10 @@ def _likely(moves: Sequence[Sequence[float]]) -> list[float]:
     return [min(each, most) for each, most in zip(wide, _outmost(moves), strict=True)]
 
 
-def _ends(trial: Hitch, readings: Readings) -> list[tuple[Hitch, Hitch]]:
+def _ends(trial: Hitch, readings: Readings) -> list[tuple[Hitch, ...]]:
     """The trial with one reading after the other at both its ends."""
     leg_m, pick_m = readings.leg_m, readings.pick_m
-    pairs = [
+    pairs: list[tuple[Hitch, ...]] = [
         (_turned(trial, -readings.tilt_deg, 0.0), _turned(trial, readings.tilt_deg, 0.0)),
         (_turned(trial, 0.0, -readings.tilt_deg), _turned(trial, 0.0, readings.tilt_deg)),
     ]
@@ -216,6 +216,18 @@ def _ends(trial: Hitch, readings: Readings) -> list[tuple[Hitch, Hitch]]:
             pairs.append((_pick(trial, leg, axis, -pick_m), _pick(trial, leg, axis, pick_m)))
 
     return pairs
+
+
+def _on_three(trial: Hitch) -> tuple[Hitch, ...]:
+    """On four legs a hair decides which three hold it: each one in turn left out."""
+    if len(trial.legs_m) < MORE_THAN_HOLD_IT:
+        return ()
+    return tuple(
+        replace(
+            trial, picks=trial.picks[:leg] + trial.picks[leg + 1:], legs_m=trial.legs_m[:leg] + trial.legs_m[leg + 1:]
+        )
+        for leg in range(len(trial.legs_m))
+    )
 
 
 def _turned(trial: Hitch, along_deg: float, across_deg: float) -> Hitch:

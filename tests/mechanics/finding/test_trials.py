@@ -120,10 +120,10 @@ def test_2000_trials_lie_within_their_spread() -> None:
 
 def test_a_wrong_entry_makes_the_lines_miss_each_other() -> None:
     """The second trial's tilt across was entered with the wrong sign: further apart than readings explain."""
-    picks = [vec(*corner) for corner in CORNERS[4]]
-    cg = vec(0.1, 0.15, -0.4)
-    first = trial(picks, [1.5] * 4, cg)
-    second = trial(picks, [1.85, 1.5, 1.5, 1.85], cg)
+    picks = [vec(*corner) for corner in CORNERS[3]]
+    cg = vec(0.0, 0.12, -0.4)
+    first = trial(picks, [1.5] * 3, cg)
+    second = trial(picks, [1.85, 1.5, 1.5], cg)
     wrong = Hitch(second.picks, second.legs_m, second.tilt_along_deg, -second.tilt_across_deg)
     assert found_by_two([first, second], READINGS).agree
     assert not found_by_two([first, wrong], READINGS).agree
