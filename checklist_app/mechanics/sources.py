@@ -1,10 +1,11 @@
 """Where every figure of the engineering floor comes from, and whether it was read, derived or is from memory."""
 
-from checklist_app.mechanics.fittings.sources import FITTING_SOURCES
 from checklist_app.mechanics.finding.sources import FINDING_SOURCES
+from checklist_app.mechanics.fittings.sources import FITTING_SOURCES
 from checklist_app.mechanics.hanging.sources import HANGING_SOURCES
 from checklist_app.mechanics.slings.sources import SLING_SOURCES
 from checklist_app.mechanics.source import DERIVED, FROM_MEMORY, HOUSE, READ, Source, Status
+from checklist_app.mechanics.sway.sources import SWAY_SOURCES
 
 __all__ = ["SOURCES", "Source", "Status"]
 
@@ -95,4 +96,5 @@ SOURCES = {
     **FITTING_SOURCES,
     **HANGING_SOURCES,
     **FINDING_SOURCES,
+    **SWAY_SOURCES,
 }

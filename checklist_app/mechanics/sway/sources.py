@@ -1,0 +1,28 @@
+"""Sources of wind, swing, tag line and zones."""
+
+from checklist_app.mechanics.source import DERIVED, READ, Source
+
+SWAY_SOURCES = {
+    "WIND_ON_LOADS": Source(
+        "Wind on lifted loads: q = v² / 1.6, F = c q A, highest speed for a larger or blunter load", "",
+        "a lifting contractor's wind sheet for a crawler crane; the same form in FEM 5.016", "2012", READ,
+    ),
+    "LOADER_CRANE_DRAG": Source(
+        "Drag coefficients of loads: box 2, cylinder 1, shape not known 2.4", "", "a loader crane maker's manual", "",
+        READ,
+    ),
+    "SIMPLE_PENDULUM": Source(
+        "Simple pendulum: period, swing after a sudden start or stop, pull in the line; exact period by the "
+        "arithmetic-geometric mean", "", "classical mechanics", "", DERIVED,
+    ),
+    "STATICS_TAG_LINE": Source(
+        "Load held off plumb by a tag line: forces at the load", "", "this project", "2026", DERIVED
+    ),
+    "OSHA_FALL_ZONE": Source(
+        "29 CFR 1926.1401, fall zone: where it is foreseeable that suspended materials could fall; not only the area "
+        "straight below", "", "US Occupational Safety and Health Administration", "2010", READ, "trade press",
+    ),
+    "GEOMETRY_OF_ZONES": Source(
+        "Reach of a load that swings, falls and topples: lengths added up", "", "this project", "2026", DERIVED
+    ),
+}
