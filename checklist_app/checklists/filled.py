@@ -13,6 +13,8 @@ from checklist_app.operations.table import Table
 from checklist_app.operations.task import Key, Measured
 
 OF_BUILD_STATE = {"mass_kg": "mass_how", "cg_x_m": "cg_how", "cg_y_m": "cg_how", "cg_z_m": "cg_how"}
+CG_HOW_NAME, CG_OFF = "cg_how", "cg_off_m"
+OFF = Field(CG_OFF, "how far off", FieldType.NUMBER, "m", 0.001, 2.0)
 OF_LOAD = ("bottom_z_m", "top_z_m")
 OF_PLACE = ("room_height_m", "highest_hook_m")
 OF_HOIST = ("highest_hook_m",)
@@ -62,7 +64,13 @@ def _numbers(table: Table, facts: Mapping[str, Any], names: Mapping[str, str],
             continue
         how = str(facts.get(how_name, "")) if how_name else TAPE.name
         said = f"from the register: {title}{_how_words(entry, how, bool(how_name))}"
-        yield Key(name), Filled(Measured(number, how or None), text, said)
+        yield Key(name), Filled(Measured(number, how or None, _off_m(facts, how_name)), text, said)
+
+
+def _off_m(facts: Mapping[str, Any], how_name: str) -> float | None:
+    """How far off a centre of gravity may be, where its finding says so; else the house's spread stands."""
+    off = read_number(str(facts[CG_OFF]), OFF) if how_name == CG_HOW_NAME and facts.get(CG_OFF) else None
+    return off if isinstance(off, float) else None
 
 
 def _how_words(entry: Entry, how: str, said_there: bool) -> str:

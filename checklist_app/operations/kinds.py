@@ -172,6 +172,7 @@ LOAD = (
         Field("cg_y_m", "centre of gravity, crosswise", NUMBER, "m", -10.0, 10.0, usual=(-1.0, 1.0)),
         Field("cg_z_m", "centre of gravity, height", NUMBER, "m", -20.0, 20.0, usual=(0.0, 3.0)),
         Field("cg_how", "how the centre of gravity is known", CHOICE, choices=tuple(h.name for h in CG_HOW)),
+        Field("cg_off_m", "centre of gravity, how far off it may be", NUMBER, "m", 0.001, 2.0, usual=(0.01, 0.2)),
         Field("cg_evidence", "evidence for the centre of gravity"),
     )),
     Field("pick_points", "pick points", ROWS, columns=(

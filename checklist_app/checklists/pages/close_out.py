@@ -11,6 +11,7 @@ from checklist_app.checklists.holds import hold_states
 from checklist_app.checklists.lookat import name_of
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.naming import prompt_words
+from checklist_app.checklists.new_finding import KEEPERS, keep, new_finding
 from checklist_app.checklists.pages.step import step
 from checklist_app.checklists.places import Place, places
 from checklist_app.checklists.running import Running, running
@@ -31,6 +32,8 @@ def close_out(request: Request, world: World, task: str) -> Answer:
         return _closed(request, world, now, closed)
     if request.method == "POST" and request.one("act") == "close":
         return _close(request, world, now)
+    if request.method == "POST" and request.one("act") == "finding":
+        return _keep_finding(request, world, now)
     return step(request, world, task, STAGE, lambda world, now, screen: beside(request, world, now, screen))
 
 
@@ -46,10 +49,23 @@ def beside(request: Request, world: World, now: Running, screen: Screen, fault_w
     """The closings below the questions, each with what stands against it."""
     chosen = request.one("closing")
     return {
-        "below": "checklist/_closings.html", "fault_words": fault_words,
+        "below": "checklist/_close_out.html", "fault_words": fault_words,
+        "new_finding": new_finding(world, now), "may_keep": _may_keep(request),
         "closings": possible(course(world, now)), "chosen": chosen, "words": request.one("words"),
         "next": Way(f"/tasks/{now.id}/close-out#closings", "Keep, then close it"),
     }
+
+
+def _may_keep(request: Request) -> bool:
+    return request.person is not None and request.person.role in KEEPERS
+
+
+def _keep_finding(request: Request, world: World, now: Running) -> Answer:
+    """What was found becomes the load's; whoever may not keep the register changes nothing."""
+    made, offered = Made(request), new_finding(world, now)
+    if offered is not None and _may_keep(request):
+        keep(made, offered)
+    return go_to(f"/tasks/{now.id}/close-out", keep=tuple(made.keep), parts=made.parts)
 
 
 def _close(request: Request, world: World, now: Running) -> Answer:
