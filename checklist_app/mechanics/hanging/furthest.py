@@ -50,7 +50,7 @@ def hook_furthest(what: Rigging, way: Vec) -> Vec:
     raise OutOfRangeError("what the legs span", "open", "legs that reach each other over the load", SOURCE)
 
 
-def within_reach(what: Rigging, hook: Vec) -> bool:
+def within_reach(what: Rigging, hook: Vec, short: float = AT_FULL_LENGTH) -> bool:
     """Whether every leg reaches a place of the hook.
 
     Source:
@@ -59,6 +59,7 @@ def within_reach(what: Rigging, hook: Vec) -> bool:
     Args:
         what: what hangs.
         hook: a place of the hook, in the load's axes [m].
+        short: what does not count, as a share of the longest leg [-].
 
     Returns:
         True if no leg is too short.
@@ -68,7 +69,7 @@ def within_reach(what: Rigging, hook: Vec) -> bool:
         >>> within_reach(rigging([Vec(0.0, 0.0, 0.0)], [1.0], Vec(0.0, 0.0, -1.0)), Vec(0.0, 0.0, 1.1))
         False
     """
-    small_m = AT_FULL_LENGTH * what.size_m
+    small_m = short * what.size_m
 
     return all(
         length(less(hook, pick)) <= leg_m + small_m for pick, leg_m in zip(what.picks, what.legs_m, strict=True)

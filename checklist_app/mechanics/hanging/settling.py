@@ -19,6 +19,8 @@ MOVES = 40
 TIGHT = 1e-10
 NEGLIGIBLE = 1e-10
 PUSHING = -1e-10
+TOO_SHORT = 1e-9
+ALONG_Y = 0.9
 
 
 class Held(NamedTuple):
@@ -74,7 +76,7 @@ def settled(what: Rigging) -> Hang:
         if turn is None and held.legs:
             return _told(what, hook, near, held)
         hook = _along(what, hook, turn, held) if turn is not None else _straight(what, hook, pull)
-        if not within_reach(what, hook):
+        if not within_reach(what, hook, TOO_SHORT):
             break
 
     raise OutOfRangeError("how the load comes to hang", "does not settle", "a steadier arrangement of legs", SOURCE)
@@ -144,20 +146,23 @@ def _turn(what: Rigging, hook: Vec, pull: Vec, held: Held) -> Turn | None:
         axis = less(what.picks[held.legs[1]], base)
         centre = stepped(base, dot(less(hook, base), axis) / dot(axis, axis), axis)
     arm = less(hook, centre)
-    if length(held.rest) <= NEGLIGIBLE * length(pull):
-        if dot(arm, less(what.cg, centre)) <= 0.0:
-            return None
-        return Turn(centre, arm, _square_to(arm, axis))
-    return Turn(centre, arm, times(held.rest, length(arm) / length(held.rest)))
+    if length(held.rest) <= NEGLIGIBLE * length(pull) and dot(arm, less(what.cg, centre)) <= 0.0:
+        return None
+    return Turn(centre, arm, _ahead(arm, axis, held.rest))
 
 
-def _square_to(arm: Vec, axis: Vec | None) -> Vec:
-    """Balanced on its head it may fall either way: this one, always."""
-    about = axis if axis is not None else cross(arm, Vec(0.0, 1.0, 0.0))
-    if not length(about) > NEGLIGIBLE * length(arm):
-        about = cross(arm, Vec(1.0, 0.0, 0.0))
-    way = cross(about, arm)
-    return times(way, length(arm) / length(way))
+def _ahead(arm: Vec, axis: Vec | None, rest: Vec) -> Vec:
+    """Square to the arm, as long, and the way the rest points; balanced on its head it falls one way, always."""
+    if axis is not None:
+        way = cross(axis, arm)
+        way = way if dot(way, rest) >= 0.0 else times(way, -1.0)
+    else:
+        way = stepped(rest, -dot(rest, arm) / dot(arm, arm), arm)
+        if not length(way) > 0.0:
+            way = cross(arm, Vec(0.0, 1.0, 0.0) if abs(arm.y) < length(arm) * ALONG_Y else Vec(1.0, 0.0, 0.0))
+    size = length(way)
+
+    return times(way, length(arm) / size)
 
 
 def _along(what: Rigging, hook: Vec, turn: Turn, held: Held) -> Vec:
@@ -170,10 +175,15 @@ def _along(what: Rigging, hook: Vec, turn: Turn, held: Held) -> Vec:
     for leg in range(len(what.picks)):
         if leg not in held.legs:
             hit = _stopped_by(what, turn, square, leg)
-            if hit is not None and hit[0] > best[0]:
+            if hit is not None and _turned(*hit) < _turned(*best):
                 best = hit
 
     return stepped(stepped(turn.centre, best[0], turn.arm), best[1], turn.ahead)
+
+
+def _turned(cos: float, sin: float) -> float:
+    """Grows with the angle from 0 to half a turn, and tells small angles apart, which the cosine does not."""
+    return sin if cos >= 0.0 else 2.0 - sin
 
 
 def _stopped_by(what: Rigging, turn: Turn, square: float, leg: int) -> tuple[float, float] | None:

@@ -5,21 +5,23 @@ measure of the triangle that the hook makes with the picks of the other two.
 """
 
 from itertools import combinations
+from math import sqrt
 
-from checklist_app.mechanics import exact
 from checklist_app.mechanics.errors import OutOfRangeError, required_positive
 from checklist_app.mechanics.hanging import settling
 from checklist_app.mechanics.hanging.body import SOURCE, Rigging
 from checklist_app.mechanics.vectors import Vec
 
 REACHED, PUSHING, FLAT = 1e-10, -1e-10, 1e-9
+TWO, THREE = 2, 3
+Point = tuple[float, float, float]
 Place = tuple[float, Vec]
 
 
 def hook_of_tight_legs(what: Rigging) -> Vec:
-    """Where the hook is in the load: three legs tight and pulling, the load as low as it gets.
+    """Where the hook is in the load: three legs tight and pulling, else two, the load as low as it gets.
 
-        |H − P| = L for three legs, |H − P| ≤ L for the others, the three pull; else as `settled`
+        |H − P| = L for three legs or for two, |H − P| ≤ L for the others, those that are tight pull; else as `settled`
 
     Source:
         STATICS_HANGING_BODY.
@@ -39,13 +41,15 @@ def hook_of_tight_legs(what: Rigging) -> Vec:
         >>> hook_of_tight_legs(rigging(picks, [5.0, 5.0, 5.0], Vec(3.0, 1.0, -1.0)))
         Vec(x=3.0, y=0.0, z=4.0)
     """
-    lowest: Place | None = None
-    for three in combinations(range(len(what.picks)), 3):
-        found = _held(what, three)
-        if found is not None and (lowest is None or found[0] > lowest[0]):
-            lowest = found
-    if lowest is not None:
-        return lowest[1]
+    legs = range(len(what.picks))
+    for held, some in ((_held, combinations(legs, THREE)), (_held_by_two, combinations(legs, TWO))):
+        lowest: Place | None = None
+        for tight in some:
+            found = held(what, tight)
+            if found is not None and (lowest is None or found[0] > lowest[0]):
+                lowest = found
+        if lowest is not None:
+            return lowest[1]
 
     return settling.settled(what).hook
 
@@ -168,27 +172,64 @@ def even_share(plane: tuple[float, float, float], along_m: float, aside_m: float
 
 def _held(what: Rigging, three: tuple[int, ...]) -> Place | None:
     """How far the hook then is from the centre of gravity, and where; None if a leg is too short or pushes."""
-    hook = _met(what, three)
+    i, j, k = three
+    hook = _met(what.picks[i], what.picks[j], what.picks[k], what.legs_m[i], what.legs_m[j], what.legs_m[k])
     if hook is None:
         return None
     hx, hy, hz = hook
-    small_m = REACHED * what.size_m
+    if len(what.picks) > THREE:
+        (px, py, pz), leg_m = what.picks[6 - i - j - k], what.legs_m[6 - i - j - k] + REACHED * what.size_m
+        x, y, z = hx - px, hy - py, hz - pz
+        if x * x + y * y + z * z > leg_m * leg_m:
+            return None
+    gx, gy, gz = what.cg
+    x, y, z = hx - gx, hy - gy, hz - gz
+    if not _pull(hook, (what.picks[i], what.picks[j], what.picks[k]), x, y, z):
+        return None
+
+    return x * x + y * y + z * z, Vec(hx, hy, hz)
+
+
+def _held_by_two(what: Rigging, two: tuple[int, ...]) -> Place | None:
+    """The same with two legs: the hook then stands over their picks' line in the plane of the centre of gravity."""
+    i, j = two
+    (px, py, pz), (qx, qy, qz), (gx, gy, gz) = what.picks[i], what.picks[j], what.cg
+    ax, ay, az, wx, wy, wz = qx - px, qy - py, qz - pz, gx - px, gy - py, gz - pz
+    aa, one, other = ax * ax + ay * ay + az * az, what.legs_m[i] * what.legs_m[i], what.legs_m[j] * what.legs_m[j]
+    if not aa > FLAT:
+        return None
+    along, cg_along = (one - other + aa) / (2.0 * aa), (wx * ax + wy * ay + wz * az) / aa
+    nx, ny, nz = cg_along * ax - wx, cg_along * ay - wy, cg_along * az - wz
+    off2, deep2 = one - along * along * aa, nx * nx + ny * ny + nz * nz
+    if not (off2 > 0.0 and deep2 > FLAT and nz > 0.0):
+        return None
+    up, deep = sqrt(off2 / deep2), sqrt(deep2)
+    hx, hy, hz = px + along * ax + up * nx, py + along * ay + up * ny, pz + along * az + up * nz
+    # where the plumb line crosses the line of the picks: between them both legs pull
+    cross = cg_along + (along - cg_along) * deep / (deep + up * deep)
+    if not 0.0 <= cross <= 1.0 or not _reached(what, two, hx, hy, hz):
+        return None
+    x, y, z = hx - gx, hy - gy, hz - gz
+
+    return x * x + y * y + z * z, Vec(hx, hy, hz)
+
+
+def _reached(what: Rigging, two: tuple[int, ...], hx: float, hy: float, hz: float) -> bool:
+    """Whether the other legs are long enough."""
     for leg, ((px, py, pz), leg_m) in enumerate(zip(what.picks, what.legs_m, strict=True)):
         x, y, z = hx - px, hy - py, hz - pz
-        if leg not in three and exact.sqrt(x * x + y * y + z * z) > leg_m + small_m:
-            return None
-    x, y, z = hx - what.cg.x, hy - what.cg.y, hz - what.cg.z
-    return (x * x + y * y + z * z, hook) if _pull(what, three, hook, (x, y, z)) else None
+        if leg not in two and x * x + y * y + z * z > leg_m * leg_m:
+            return False
+    return True
 
 
-def _pull(what: Rigging, three: tuple[int, ...], hook: Vec, weight: tuple[float, float, float]) -> bool:
+def _pull(hook: Point, picks: tuple[Vec, Vec, Vec], x: float, y: float, z: float) -> bool:
     """Whether the three hold the weight by pulling alone."""
-    (ax, ay, az), (bx, by, bz), (cx, cy, cz) = (
-        (hook.x - what.picks[leg].x, hook.y - what.picks[leg].y, hook.z - what.picks[leg].z) for leg in three
-    )
-    x, y, z = weight
-    volume = ax * (by * cz - bz * cy) + ay * (bz * cx - bx * cz) + az * (bx * cy - by * cx)
-    first = x * (by * cz - bz * cy) + y * (bz * cx - bx * cz) + z * (bx * cy - by * cx)
+    hx, hy, hz = hook
+    (ax, ay, az), (bx, by, bz), (cx, cy, cz) = picks
+    ax, ay, az, bx, by, bz, cx, cy, cz = hx - ax, hy - ay, hz - az, hx - bx, hy - by, hz - bz, hx - cx, hy - cy, hz - cz
+    px, py, pz = by * cz - bz * cy, bz * cx - bx * cz, bx * cy - by * cx
+    volume, first = ax * px + ay * py + az * pz, x * px + y * py + z * pz
     second = x * (cy * az - cz * ay) + y * (cz * ax - cx * az) + z * (cx * ay - cy * ax)
     third = x * (ay * bz - az * by) + y * (az * bx - ax * bz) + z * (ax * by - ay * bx)
     if volume < 0.0:
@@ -198,11 +239,12 @@ def _pull(what: Rigging, three: tuple[int, ...], hook: Vec, weight: tuple[float,
     return volume > 0.0 and first >= small and second >= small and third >= small
 
 
-def _met(what: Rigging, three: tuple[int, ...]) -> Vec | None:
+def _met(p: Vec, q: Vec, r: Vec, lp: float, lq: float, lr: float) -> Point | None:
     """Where the spheres about three picks meet over the standing load; None where they do not."""
-    (px, py, pz), q, r = (what.picks[leg] for leg in three)
-    lp, lq, lr = (what.legs_m[leg] for leg in three)
-    ax, ay, az, bx, by, bz = q.x - px, q.y - py, q.z - pz, r.x - px, r.y - py, r.z - pz
+    px, py, pz = p
+    ax, ay, az = q
+    bx, by, bz = r
+    ax, ay, az, bx, by, bz = ax - px, ay - py, az - pz, bx - px, by - py, bz - pz
     aa, ab, bb = ax * ax + ay * ay + az * az, ax * bx + ay * by + az * bz, bx * bx + by * by + bz * bz
     square = aa * bb - ab * ab
     nx, ny, nz = ay * bz - az * by, az * bx - ax * bz, ax * by - ay * bx
@@ -214,6 +256,6 @@ def _met(what: Rigging, three: tuple[int, ...]) -> Vec | None:
     high2 = lp * lp - (fx * fx + fy * fy + fz * fz)
     if not high2 > 0.0:
         return None
-    up = exact.sqrt(high2 / square) * (1.0 if nz > 0.0 else -1.0)
+    up = sqrt(high2 / square) if nz > 0.0 else -sqrt(high2 / square)
 
-    return Vec(px + fx + up * nx, py + fy + up * ny, pz + fz + up * nz)
+    return px + fx + up * nx, py + fy + up * ny, pz + fz + up * nz
