@@ -8,6 +8,7 @@ from checklist_app.checklists.world import World
 
 SUPERVISOR = "supervisor"
 HOLDS, SEND_BACK = "holds", "send_back"
+SAID_AT_HOLD = {SEND_BACK: (SEND_BACK, "withdrawn"), "guest": ("guest",)}
 SAID_AT = {"stop": frozenset({"stop", "go_on"}), "closing": frozenset({"closing"}), "begin": frozenset({"begin"}),
            "acknowledge": frozenset({"acknowledge"})}
 """What may be said at the prompts by which work stops, ends and begins: an answer like any other takes nothing back."""
@@ -31,13 +32,13 @@ def _one_beginning(entries: Iterable[Entry]) -> list[Entry]:
 
 
 def _belongs_here(entry: Entry) -> bool:
-    """Whether this can be said at this prompt: at a hold a signature, or what was sent back and taken up."""
+    """Whether this can be said at this prompt: at a hold a signature, a guest's, or what was sent back and taken up."""
     first = entry.path[0]
     if first == HOLDS:
-        return entry.type in ((SEND_BACK, "withdrawn") if entry.path[-1] == SEND_BACK else ("signature",))
+        return entry.type in SAID_AT_HOLD.get(entry.path[-1], ("signature",))
     if first in SAID_AT:
         return entry.path == (first,) and entry.type in SAID_AT[first]
-    return entry.type not in ("signature", "go_on", "stop", "closing", "begin", "acknowledge", SEND_BACK)
+    return entry.type not in ("signature", "guest", "go_on", "stop", "closing", "begin", "acknowledge", SEND_BACK)
 
 
 def holds_capacity(world: World, person: str, capacity: str, day: str) -> bool:

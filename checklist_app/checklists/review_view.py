@@ -7,6 +7,7 @@ from checklist_app.checklists.authority import capacities
 from checklist_app.checklists.checks_view import governing, live
 from checklist_app.checklists.classes import needed_words
 from checklist_app.checklists.frozen import has_state
+from checklist_app.checklists.guests import Guest, guests
 from checklist_app.checklists.holds import HoldState, SignOff
 from checklist_app.checklists.lookat import look_at, name_of, photos
 from checklist_app.checklists.naming import check_words, prompt_words, value_words
@@ -48,10 +49,11 @@ def review(world: World, running: Running, state: HoldState) -> dict[str, Any]:
     }
 
 
-def sheet(world: World, state: HoldState) -> list[dict[str, Any]]:
-    """The cells of the sign-off sheet: every signature that is there, and an empty one for each that is missing."""
+def sheet(world: World, running: Running, state: HoldState) -> list[dict[str, Any]]:
+    """The cells of the sign-off sheet: every signature that is there, an empty one for each that is missing, guests."""
     there = [_cell(world, each, state) for each in state.sign_offs]
-    return there + [{"entry": "", "act": state.hold.words, "who": sentence(place.words)} for place in state.missing]
+    there += [{"entry": "", "act": state.hold.words, "who": sentence(place.words)} for place in state.missing]
+    return there + [_guest_cell(world, each, state) for each in guests(world, running, state)]
 
 
 def signers(world: World, running: Running, state: HoldState) -> list[dict[str, str]]:
@@ -91,6 +93,16 @@ def _cell(world: World, each: SignOff, state: HoldState) -> dict[str, Any]:
         "at": each.entry.at, "how": HOW_WORDS.get(each.entry.value["how"], each.entry.value["how"]),
         "own_work": bool(each.statement["own_work"]), "void": each.void,
         "ink": ink.shown(world.part(each.entry.value.get("ink", ""))),
+    }
+
+
+def _guest_cell(world: World, each: Guest, state: HoldState) -> dict[str, Any]:
+    changed = () if each.stands else ("what the guest was shown has changed since",)
+    return {
+        "entry": each.entry.digest, "act": f"{state.hold.words}: guest", "name": each.name,
+        "capacity": ", ".join(one for one in (each.firm, each.capacity) if one), "at": each.entry.at,
+        "how": f"by hand, witnessed by {name_of(world, each.entry.author)}", "own_work": False, "void": changed,
+        "ink": ink.shown(world.part(each.entry.value["ink"])),
     }
 
 

@@ -16,7 +16,7 @@ Value = dict[str, Any]
 HEX = re.compile(r"[0-9a-f]{64}\Z")
 SUBJECT = re.compile(r"[a-z_]{1,32}/[A-Za-z0-9_.\-]{1,64}\Z")
 NAMES_A_PART = ("part", "statement", "ink")
-NAMES_BYTES = (*NAMES_A_PART, "version", "entry")
+NAMES_BYTES = (*NAMES_A_PART, "version", "entry", "shown")
 
 
 @dataclass(frozen=True)
@@ -43,6 +43,7 @@ SHAPES: Mapping[str, Shape] = {
     "begin": Shape(("operation", "procedure")),
     "signature": Shape(("statement", "capacity", "how"),
                        ("ink", "key", "signature", "authenticator", "client", "credential")),
+    "guest": Shape(("text", "part", "ink", "shown")),
     "stop": Shape((), ("part",)),
     "go_on": Shape(("part",)),
     "acknowledge": Shape(("entry", "part")),

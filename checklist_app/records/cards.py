@@ -44,7 +44,7 @@ def said(record: Mapping[str, Any]) -> Iterator[str]:
         yield from (piece["tag"], piece["kind"], f"gear:{piece['tag']}|")
     for person in record["people"]:
         yield from (person["name"], f"person:{person['name']}|")
-    for one in record["signoffs"]:
+    for one in (*record["signoffs"], *record.get("guests", ())):
         yield from (one["name"], f"person:{one['name']}|")
 
 

@@ -114,4 +114,8 @@ def meant(record: Mapping[str, Any], name: str) -> str:
         if one["ink"] == name:
             return f"the drawn signature of {one['name']}"
 
+    for one in record.get("guests", ()):
+        if one["ink"] == name:
+            return f"the drawn signature of the guest {one['name']}"
+
     return f"a text or earlier photograph ({name[:16]} …)"

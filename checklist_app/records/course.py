@@ -3,6 +3,7 @@
 from typing import Any
 
 from checklist_app.checklists.entry import Entry
+from checklist_app.checklists.guests import GUEST, told
 from checklist_app.checklists.naming import prompt_words, value_words
 from checklist_app.checklists.places import place_of
 from checklist_app.checklists.running import Running
@@ -12,7 +13,7 @@ from checklist_app.checklists.world import World
 from checklist_app.records.people import name_of
 
 Event = dict[str, Any]
-MILESTONES = frozenset({"begin", "signature", "stop", "go_on", "send_back", "closing", "lost",
+MILESTONES = frozenset({"begin", "signature", "guest", "stop", "go_on", "send_back", "closing", "lost",
                         "acknowledge"})
 
 
@@ -37,6 +38,9 @@ def milestone(world: World, now: Running, entry: Entry) -> str:
     if entry.type == "signature":
         hold = now.procedure.hold(entry.path[1]) if len(entry.path) > 1 else None
         return f"{hold.words if hold else 'Sign-off'} signed as {entry.value['capacity']}."
+    if entry.type == GUEST:
+        guest = told(world.part(entry.value["part"]))
+        return f"{guest['name'] if guest else 'A guest'} signed as a guest: {entry.value['text']}."
     if entry.type == "closing":
         said = ": ".join(one for one in (str(entry.value["text"]), said) if one)
 

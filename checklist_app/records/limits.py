@@ -21,6 +21,8 @@ BY_LOCK = ("Screen lock of the enrolled phone: the phone's own authenticator had
            "face or the phone's code, and signed the statement. Everybody who can unlock that phone can do so.")
 BY_SHARED_LOCK = ("Where a key is shared by its owner's devices, any of them, and whoever gets into the account that "
                   "carries it from one to the other, could have signed.")
+BY_GUEST = ("Guests signed by hand. Nobody checked who they are; whoever was signed in says that he saw it. A guest's "
+            "signature stands for none that the lift asks for.")
 UNSIGNED = "No sign-off was given."
 
 
@@ -35,6 +37,8 @@ def limits(now: Running, found: Mapping[str, Any]) -> list[str]:
     own += [BY_PHONE] if PHONE_KEY in ways else []
     own += [BY_LOCK] if ways & LOCKS else []
     own += [BY_SHARED_LOCK] if SHARED_LOCK in ways else []
+    if any(entry.type == "guest" for entry in now.folded.known.values()):
+        own.append(BY_GUEST)
     if found["waiting"]:
         own.append(f"{len(found['waiting'])} checks could not be made: an entry was missing.")
     if found["refused"]:

@@ -25,7 +25,7 @@ from checklist_app.records.limits import limits
 from checklist_app.records.people import name_of
 from checklist_app.records.pictures import sealed
 from checklist_app.records.said import answers
-from checklist_app.records.signed import sign_offs
+from checklist_app.records.signed import guests_signed, sign_offs
 
 FORM = "record/1"
 Record = dict[str, Any]
@@ -63,6 +63,7 @@ def build(world: World, task: str) -> Record:
         "inputs": inputs, "gear": gear, "evaluation": evaluation(found),
         "drawing": sealed(picture) if isinstance(picture, Drawing) else None,
         "answers": answers(world, now), "kit": kit(world, now, found), "signoffs": sign_offs(world, now, states),
+        "guests": [guest for state in states for guest in guests_signed(world, now, state)],
         "events": events(world, now), "photos": photos(world, now), "people": people(world, entries),
         "limits": limits(now, found), "receipts": dict(world.cursor()), **parts(world, entries),
     }

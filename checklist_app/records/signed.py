@@ -5,6 +5,7 @@ from typing import Any
 
 from checklist_app.checklists.authority import statement_of
 from checklist_app.checklists.entry import Entry, Path
+from checklist_app.checklists.guests import guests
 from checklist_app.checklists.holds import HoldState
 from checklist_app.checklists.ink import read
 from checklist_app.checklists.register import Item
@@ -12,6 +13,7 @@ from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.statement import shown
 from checklist_app.checklists.void import judged_otherwise, why_void
 from checklist_app.checklists.world import World
+from checklist_app.records.people import name_of
 
 STANDS, VOID, REPLACED = "stands", "void", "replaced"
 SignOff = dict[str, Any]
@@ -41,6 +43,15 @@ def sign_off(world: World, now: Running, entry: Entry, signed: Mapping[str, Any]
             "ink": entry.value.get("ink", ""), "typed": ink.typed if ink is not None else "", "standing": standing,
             "void": list(void or ()), "intervals": list(intervals(world, now, entry, signed)),
             "otherwise": list(judged_otherwise(now, signed)), "verdict": signed["evaluation"]["verdict"]}
+
+
+def guests_signed(world: World, now: Running, state: HoldState) -> Iterator[dict[str, Any]]:
+    """Guests who signed at a hold point: whose hand it was said to be, and who saw it."""
+    for each in guests(world, now, state):
+        yield {"hold": state.hold.name, "act": state.hold.words, "name": each.name, "firm": each.firm,
+               "capacity": each.capacity, "meaning": each.meaning, "at": each.entry.at,
+               "witness": name_of(world, each.entry.author), "device": each.entry.device, "entry": each.entry.digest,
+               "shown": each.entry.value["shown"], "ink": each.entry.value["ink"], "stands": each.stands}
 
 
 def intervals(world: World, now: Running, entry: Entry, signed: Mapping[str, Any]) -> Iterator[dict[str, Any]]:

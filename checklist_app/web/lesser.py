@@ -17,7 +17,7 @@ ENTERING = frozenset({"travelling", "sign_in", "start", "entries", "static_files
 SAFETY = frozenset({"item_actions.quarantine", "parity.put"})
 """Gear is taken out of use from anywhere, and a phone that computes otherwise says so."""
 BEGINNING = "/begin"
-GOING_ON = "/go-on"
+GOING_ON, GUEST = "/go-on", "/guest"
 SIGN, PIN = "sign", "pin"
 TITLE = "This needs https"
 WHAT = ("By http you can enter and check. Signing, beginning a task, going on after a stop and keeping registers need "
@@ -51,4 +51,4 @@ def needs_https() -> bool:
 
 def signs() -> bool:
     """Whether a PIN is asked for or sent, or somebody decides that work goes on."""
-    return request.values.get("act") == SIGN or request.path.endswith(GOING_ON) or PIN in request.form
+    return request.values.get("act") == SIGN or request.path.endswith((GOING_ON, GUEST)) or PIN in request.form

@@ -34,12 +34,12 @@ def news() -> Response:
         page = outgoing.outgoing(current.store(), cursor(), wanted())
     except SetBack as error:
         abort(409, f"{error}.")
-    current.store().keys.heard(name, page.cursor["number"], current.now())
-
+    keys = current.store().keys
+    keys.heard(name, page.cursor["number"], current.now())
     told = current.notices()
 
     return jsonify(
-        alarms=told.alarms, notes=told.notes,
+        alarms=told.alarms, notes=told.notes, keys=sorted({*keys.good(name).values(), *keys.locks(name).values()}),
         entries=[{"number": number, "body": body} for number, body in page.entries], powerless=page.powerless,
         parts=page.parts, cursor=page.cursor, more=page.more,
         sealed=outgoing.sealed_lately(current.store(), current.now()), people=outgoing.people(current.store()),

@@ -94,6 +94,7 @@ def view(record: Mapping[str, Any], one: Sealed, store: Store) -> dict[str, Any]
     return {
         "governs": checked(check) if check is not None else None, "checks": [checked(each) for each in ranked],
         "drawing": drawings(record), "signoffs": [signed(each, store) for each in record["signoffs"]],
+        "guests": [{**each, "drawn": ink.shown(store.parts.get(each["ink"]))} for each in record.get("guests", ())],
         "seal_words": f"SEALED · {day(record['sealed_at']).upper()} · ",
         "fingerprint": figures.grouped(one.digest, 64), "previous": figures.grouped(record["previous"], 64),
         "others": [{"href": f"/records/{each.digest}", "name": f"{each.number:04d}",

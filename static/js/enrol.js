@@ -32,7 +32,7 @@ async function enrol(form) {
   const fields = new URLSearchParams(new FormData(form));
   fields.set("public", made.public);
   const { ask, ...said } = await sent(form.action, fields);
-  const kept = { ...made.kept, ...said, wrong: 0, tried_at: 0 };
+  const kept = { ...made.kept, ...said, wrong: 0, tried_at: 0, at: Date.now() };
   await write(["keys"], ({ keys }) => { keys.put(kept, kept.person.id); });
   return { ask, kept };
 }
@@ -40,7 +40,7 @@ async function enrol(form) {
 async function addLock({ ask, kept }, token) {
   const made = await makeLock(ask);
   const lock = await sent("/enrol/lock", new URLSearchParams({ form_token: token, key: kept.id, ...made }));
-  await write(["keys"], ({ keys }) => { keys.put({ ...kept, lock }, kept.person.id); });
+  await write(["keys"], ({ keys }) => { keys.put({ ...kept, lock: { ...lock, at: Date.now() } }, kept.person.id); });
 }
 
 /* A phone wants a tap of its own for its screen lock. */

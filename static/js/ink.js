@@ -28,7 +28,7 @@ function ready(pad) {
   const save = () => { kept.value = strokes.length ? JSON.stringify(strokes) : ""; };
   const show = (drawing) => {
     drawn.hidden = !drawing;
-    typed.hidden = drawing;
+    if (typed) typed.hidden = drawing;
     if (!drawing) { strokes.length = 0; save(); }
     paint(canvas, strokes);
   };
@@ -55,6 +55,7 @@ function ready(pad) {
     save();
     paint(canvas, strokes);
   });
+  if (!typed) return void show(true); // whoever signs here draws
   pad.querySelector("[data-ink-type]").addEventListener("click", () => {
     show(false);
     typed.querySelector("input").focus();

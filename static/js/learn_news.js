@@ -2,6 +2,7 @@
 
 import { bytes } from "./canonical.js";
 import { asDevice } from "./contact.js";
+import { forgetEnded } from "./ended_keys.js";
 import { counterOf, partOf, rowOf } from "./keep.js";
 import { meta, nextRevision, write } from "./phone_store.js";
 import { partsMissing, tidy } from "./tidy.js";
@@ -18,6 +19,7 @@ export async function learnNews() {
   const said = await answer.json();
   const middle = (asked + Date.now()) / 2;
   await keep(said, { skew_s: Math.round((middle - Date.parse(said.now)) / 1_000), reached_at: Date.now() });
+  await forgetEnded(said.keys, said.device, asked);
   if (!said.more) await tidy(said.sealed);
   return said.more;
 }

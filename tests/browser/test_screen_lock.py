@@ -1,6 +1,7 @@
 """The phone's screen lock signs: registered by https at a name, on and off the network, verified by the server."""
 
 from collections.abc import Callable, Iterator
+from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
@@ -176,7 +177,17 @@ def test_where_somebody_else_signs_in_the_phone_forgets_the_lock(phone: Phone) -
     assert phone.page.evaluate(KEPT) != [None]
     phone.sign_in("Owen Thrale")
     phone.sign_in(NAME)
-    assert phone.page.evaluate(KEPT) == [None]
+    assert phone.page.evaluate(KEPT) == [None], "her PIN's key is still there"
     phone.go("holds/release?act=sign")
     expect(phone.page.get_by_label("His or her own PIN")).to_be_visible()
     expect(phone.page.get_by_text(LOCK)).to_be_hidden()
+
+
+def test_a_key_that_has_ended_at_the_server_is_forgotten_on_the_phone_that_hears_of_it(
+        phone: Phone, workshop: Secured) -> None:
+    registered(phone)
+    store = Store(workshop.folder)
+    store.keys.end_of_person(SIGNER, datetime.now(UTC))
+    store.close()
+    phone.page.goto(f"{phone.url}/today")
+    until(phone, lambda: phone.page.evaluate(KEPT) == [])

@@ -14,7 +14,8 @@ PUBLIC = ("/", "/assess", "/sign-in", "/new-pin")
 OF_A_TASK = (
     "", "/what", "/kit", "/kit/leg.1-left.sling", "/kit/leg.1-left.carrier", "/numbers?step=mass", "/numbers?step=eyes",
     "/numbers?step=heights", "/checks", "/checks/pair_strength", "/stop-points", "/trial", "/move", "/close-out",
-    "/holds/release", "/holds/release?act=sign", "/holds/release?act=send-back", "/holds/trial_accepted",
+    "/holds/release", "/holds/release?act=sign", "/holds/release/guest",
+    "/holds/release?act=send-back", "/holds/trial_accepted",
 )
 OF_THE_YARD = (
     "/today", "/enrol", "/begin", "/begin?load=new", "/gear/add", "/gear/F-11/quarantine", "/records", "/registers",

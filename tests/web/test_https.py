@@ -128,7 +128,8 @@ def by_http(site: Site, app: Flask, people: People) -> Visitor:
     ("/begin", None), ("/begin", {"load": "x"}), ("/tasks/t-d-1/holds/release?act=sign", None),
     ("/tasks/t-d-1/holds/release", {"act": "sign", "pin": PIN}), ("/tasks/t-d-1/holds/release", {"act": "sign"}),
     ("/tasks/t-d-1/holds/release", {"act": "send_back", "pin": PIN}), ("/tasks/t-d-1/go-on", None),
-    ("/tasks/t-d-1/go-on", {"reason": "put right"}), ("/sealing", {}), ("/registers/gear/new/shackle", {"id": "S-1"}),
+    ("/tasks/t-d-1/holds/release/guest", {"guest": "Jan Berg"}), ("/tasks/t-d-1/go-on", {"reason": "put right"}),
+    ("/sealing", {}), ("/registers/gear/new/shackle", {"id": "S-1"}),
 ])
 def test_by_http_nothing_is_signed_begun_or_administered(by_http: Visitor, address: str, form: dict | None) -> None:
     page = by_http.get(address) if form is None else by_http.post(address, form)

@@ -8,6 +8,8 @@ from checklist_app.checklists.canonical import canonical, digest
 from checklist_app.records.database import Seal
 from checklist_app.records.devices import Devices
 from tests.web.signed_in import People, Visitor
+from tests.web.test_enrol import device_of
+from tests.web.test_enrol_lock import answer, asked
 from tests.web.test_entries import Phone
 
 
@@ -20,6 +22,17 @@ def told(phone: Phone, query: str = "", status: int = 200):
     answer = phone.client.get(f"/entries?{query}", headers={"Authorization": f"Bearer {phone.credential}"})
     assert answer.status_code == status, answer.text
     return answer.json
+
+
+def test_a_phone_hears_which_keys_on_it_are_good(app: Flask, people: People) -> None:
+    visitor = people.visitor("supervisor")
+    phone, person = Phone(visitor, "p-some-supervisor"), "p-some-supervisor"
+    enrolled = asked(visitor)
+    answer(visitor, enrolled)
+    keys, here = app.extensions["store"].keys, device_of(visitor)
+    assert told(phone)["keys"] == sorted([enrolled["id"], keys.locks(here)[person]])
+    keys.end_of_person(person, app.config["CLOCK"]())
+    assert told(phone)["keys"] == []
 
 
 def all_of_it(phone: Phone, cursor: dict | None = None) -> tuple[list[str], dict]:

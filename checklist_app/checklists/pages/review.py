@@ -112,7 +112,7 @@ def _review(request: Request, world: World, now: Running, state: HoldState, firs
     shown = frame(request, f"{state.hold.words}: {now.title}", state.hold.words, now.title, f"/tasks/{now.id}",
                   "Back to the task")
     return whole(request, "checklist/hold.html", shown, status, task=now.id, here=_here(now, state),
-                 head=head(world, now, state), sheet=sheet(world, state), first=first,
+                 head=head(world, now, state), sheet=sheet(world, now, state), first=first,
                  **review(world, now, state))
 
 
@@ -121,7 +121,7 @@ def _sign_page(request: Request, world: World, now: Running, state: HoldState,
     shown = frame(request, f"Sign: {now.title}", state.hold.words, now.title, _here(now, state), "Back to the review")
     found = {name: (faults or {}).get(name, "") for name in (*FIELDS, "work")}
     return whole(request, "checklist/hold_sign.html", shown, status, task=now.id, here=_here(now, state),
-                 head=head(world, now, state), sheet=sheet(world, state), faults=found, typed=request.one("typed"),
+                 head=head(world, now, state), sheet=sheet(world, now, state), faults=found, typed=request.one("typed"),
                  ink=request.one("ink") if drawn(request.one("ink")) else "",
                  signers=signers(world, now, state), chosen=_chosen(request), **signing(now, state))
 

@@ -45,6 +45,18 @@ def sign_offs(document: Document, record: Record, inks: Mapping[str, bytes]) -> 
         document.add(document.together(
             document.heading(3, f"{one['act']}: {one['name']}, {one['capacity']}"), *told(document, one),
             *hand(document, one["name"], inks.get(one["ink"], b""), WIDTH)))
+    guests(document, record, inks)
+
+
+def guests(document: Document, record: Record, inks: Mapping[str, bytes]) -> None:
+    """Guests, each with the witness; nothing where none signed."""
+    for one in record.get("guests", ()):
+        stands = "What was shown then is what is here." if one["stands"] else "What was shown has changed since."
+        said = [f"{clock(one['at'])}, by hand, on {one['device']}. Witness: {one['witness']}.", one["meaning"], stands]
+        name = ", ".join(word for word in (one["name"], one["firm"], one["capacity"]) if word)
+        document.add(document.together(
+            document.heading(3, f"{one['act']}, a guest: {name}"), *(document.paragraph(words) for words in said),
+            *hand(document, one["name"], inks.get(one["ink"], b""), WIDTH)))
 
 
 def told(document: Document, one: Mapping[str, Any]) -> list[Flowable]:

@@ -28,7 +28,8 @@ def paper(record: Mapping[str, Any], part: Part) -> bytes:
     name = digest(canonical(record))
     document = Document(title(record), AUTHOR, name, datetime.fromisoformat(record["sealed_at"]), foot(record, name),
                         BANNER if record["demonstration"] else "")
-    inks = {one["ink"]: part(one["ink"]) or b"" for one in record["signoffs"] if one["ink"]}
+    drawn = [one["ink"] for one in (*record["signoffs"], *record.get("guests", ())) if one["ink"]]
+    inks = {name: part(name) or b"" for name in drawn}
     picture = pictures.drawing(record["drawing"]) if record["drawing"] is not None else None
     first_page(document, record, inks, picture)
     document.next_page()
