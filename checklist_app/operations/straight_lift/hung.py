@@ -11,7 +11,7 @@ from checklist_app.mechanics.vectors import Vec, dot, length, less, times
 from checklist_app.operations.drawing import Point
 
 BEYOND_EYES, LEAST_BEYOND_M = 0.2, 0.03
-UPRIGHT = Vec(0.0, 0.0, 1.0)
+HOOK, UPRIGHT = Vec(0.0, 0.0, 0.0), Vec(0.0, 0.0, 1.0)
 
 
 class Leg(NamedTuple):
@@ -27,11 +27,17 @@ class Leg(NamedTuple):
     highest: float = 0.0
     governs: str = ""
 
+    @property
+    def words(self) -> str:
+        """As it is called: left front."""
+        return self.label.replace("_", " ")
+
 
 class Hung(NamedTuple):
     """Everything a view draws. A body without corners is one whose heights nobody gave.
 
-    `governs` is the check that decides and `governs_words` what is said of it, where it is none of a single leg.
+    `governs` is the check that decides and `governs_words` what is said of it, where it is none of a single leg;
+    `heavy_hooks` are the hooks that it is about.
     """
 
     legs: tuple[Leg, ...]
@@ -46,6 +52,7 @@ class Hung(NamedTuple):
     tilt_across_deg: float | None = None
     governs: str = ""
     governs_words: str = ""
+    heavy_hooks: tuple[int, ...] = ()
 
 
 class Look(NamedTuple):

@@ -56,7 +56,14 @@ def leg_percent(checks: tuple[Check, ...], label: str) -> str:
 
 def leg_highest(checks: tuple[Check, ...], label: str) -> float:
     """The highest utilisation of anything in one leg, at its worst; 0 while nothing is computed."""
-    return max((highest_utilisation(check) for check in checks if check.row == label), default=0.0)
+    of_leg = (check for check in checks if check.row == label and not of_a_hook(check))
+
+    return max((highest_utilisation(check) for check in of_leg), default=0.0)
+
+
+def of_a_hook(check: Check) -> bool:
+    """Whether it is a check of one of two hooks: its rows are called as the legs are."""
+    return check.quantity.startswith("hook_") and check.row is not None
 
 
 def governing_words(deciding: Check | None, label: str | None) -> str:
@@ -66,7 +73,8 @@ def governing_words(deciding: Check | None, label: str | None) -> str:
         >>> governing_words(None, "left")
         ''
     """
-    if deciding is None or deciding.row != label:
+    if deciding is None or (None if of_a_hook(deciding) else deciding.row) != label:
         return ""
+    named = f", {deciding.row}" if of_a_hook(deciding) else ""
 
-    return f"{deciding.clause.title.partition(',')[0]} governs"
+    return f"{deciding.clause.title.partition(',')[0]}{named} governs"

@@ -40,7 +40,7 @@ def _leg(leg: Leg) -> str:
     pulls = f" pulls {tonnes(leg.pull_t)}" if leg.pull_t is not None else ""
     used = f", used {leg.used}" if leg.used else ""
 
-    return f"{leg.label} leg at {degrees(leg.angle_deg or 0.0)} from vertical{pulls}{used}"
+    return f"{leg.words} leg at {degrees(leg.angle_deg or 0.0)} from vertical{pulls}{used}"
 
 
 def beside_legs(hung: Hung, look: Look, away_m: float) -> Iterator[Text]:
@@ -73,7 +73,7 @@ def in_full(leg: Leg, named: bool) -> list[Said]:
     if leg.angle_deg is not None:
         lines.append(Said(f"{'β ' * named}{degrees(leg.angle_deg)}", Role.TEXT_ANGLE, (f"leg_angle[{leg.label}]",)))
     if leg.length_m is not None and not named:
-        lines.append(Said(f"{leg.label} {metres(leg.length_m)}", Role.TEXT_SOFT, (f"leg_length_m[{leg.label}]",)))
+        lines.append(Said(f"{leg.words} {metres(leg.length_m)}", Role.TEXT_SOFT, (f"leg_length_m[{leg.label}]",)))
 
     return lines
 
@@ -81,7 +81,7 @@ def in_full(leg: Leg, named: bool) -> list[Said]:
 def _pull(leg: Leg, named: bool) -> list[Said]:
     about = (f"sling_strength[{leg.label}]",)
     pull = tonnes(leg.pull_t) if leg.pull_t is not None else ""
-    found = ((pull, Role.TEXT_BIG), (leg.label * named, Role.TEXT), (leg.used, Role.TEXT), (leg.governs, Role.TEXT))
+    found = ((pull, Role.TEXT_BIG), (leg.words * named, Role.TEXT), (leg.used, Role.TEXT), (leg.governs, Role.TEXT))
 
     return [Said(words, role, about) for words, role in found if words]
 

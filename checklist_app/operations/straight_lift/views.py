@@ -26,7 +26,7 @@ ARC_SHARE, PLUMB_BELOW, BESIDE_M = 0.35, 0.12, 0.08
 CG = ("cg_x_m", "cg_y_m", "cg_z_m")
 EYES = ("eye_strength", "carrier_strength")
 HOIST, ALL_LEGS = ("hoist_strength",), "pair_strength"
-ABOVE = ("hoist_strength", "load_cell_strength", "hook_fitting_strength", ALL_LEGS)
+ABOVE = ("hoist_strength", "load_cell_strength", "hook_fitting_strength")
 SIDE, END, PLAN = "Side view", "End view", "Plan"
 END_NOTE = "From the right end. The load is drawn a little wider than its eyes stand."
 
@@ -112,8 +112,8 @@ def _centre(hung: Hung, look: Look, worded: bool = True) -> Iterator[Primitive]:
 
 def _above(hung: Hung, look: Look, worded: bool = True) -> Iterator[Primitive]:
     """From where the legs meet up to the saddle of the hook, for each hook."""
-    heavy = Role.GOVERNS if hung.governs in ABOVE[:-1] else Role.MEMBER
-    for hook in hung.hooks:
+    for place, hook in enumerate(hung.hooks):
+        heavy = Role.GOVERNS if place in hung.heavy_hooks else Role.MEMBER
         across, up = look.at(hook)
         saddle = up + hung.saddle_m
         rope = (across, saddle + 2.0 * HOOK_RADIUS_M), (across, saddle + ROPE_M)
@@ -121,8 +121,8 @@ def _above(hung: Hung, look: Look, worded: bool = True) -> Iterator[Primitive]:
         yield Line(*rope, heavy, HOIST)
         if hung.saddle_m > 0.0:
             yield Line((across, up), (across, saddle), heavy, ("hook_fitting_strength",))
-    if worded and hung.governs in ABOVE and hung.governs_words:
-        across, up = look.at(hung.hooks[0])
+    if worded and hung.governs_words and (hung.heavy_hooks or hung.governs == ALL_LEGS):
+        across, up = look.at(hung.hooks[max(hung.heavy_hooks, default=0)])
         yield Text((across + 3.0 * HOOK_RADIUS_M, up + hung.saddle_m), hung.governs_words, about=(hung.governs,))
 
 

@@ -6,12 +6,13 @@ from dataclasses import replace
 
 import pytest
 
-from checklist_app.operations.drawing import Dimension, Drawing, Line, Point, Polyline, Role, Text
+from checklist_app.operations.drawing import Arc, Dimension, Drawing, Line, Point, Polyline, Role, Text
 from checklist_app.operations.evaluate import Evaluation, assess
 from checklist_app.operations.graph import DontKnow, Stopped
 from checklist_app.operations.svg import svg
 from checklist_app.operations.task import Measured, Task
-from tests.operations.straight_lift.lifts import TABLE, lift, sling
+from tests.operations.straight_lift.lifts import TABLE, hoist, lift, sling
+from tests.operations.straight_lift.rigged import four, one, three, two_hooks
 
 LIFTS = {
     "symmetric": lift(),
@@ -129,3 +130,48 @@ def test_with_spread_the_drawing_stays_at_what_was_entered() -> None:
     ev = assess(TABLE, lift(cg_x_m=Measured(0.5, "by eye")))
     assert isinstance(ev.picture, Drawing)
     assert from_vertical_deg((0.0, 0.0), sling_line(ev.picture, "left").end) == pytest.approx(30.0)
+
+
+RIGS = {"one": one(cg_x_m=0.05), "three": three(cg_y_m=0.25), "four": four(cg_x_m=0.65), "hooks": two_hooks(),
+        "hooks apart": two_hooks(hooks=(-0.2, 1.5), over_m=0.3)}
+
+
+@pytest.mark.parametrize("rig", RIGS)
+def test_every_rig_is_drawn_as_it_was_worked_out(rig: str) -> None:
+    ev, picture = drawn(RIGS[rig])
+    end = picture.others[0]
+    for label in RIGS[rig].rows["leg"]:
+        eye = ev[f"hung_eye[{label}]"]
+        side, beside = sling_line(picture, label), sling_line(end, label)
+        assert side.end == pytest.approx((eye.x, eye.z), abs=1e-9)
+        assert beside.end == pytest.approx((eye.y, eye.z), abs=1e-9)
+        away = (side.start[0] - side.end[0], beside.start[0] - beside.end[0], side.start[1] - side.end[1])
+        if rig != "four":
+            assert math.hypot(*away) == pytest.approx(ev[f"leg_m[{label}]"], abs=1e-6)
+        assert math.hypot(*away) <= ev[f"leg_m[{label}]"] + 1e-6
+        beta = math.degrees(math.atan2(math.hypot(*away[:2]), away[2]))
+        assert beta == pytest.approx(ev[f"leg_angle_deg[{label}]"], abs=1e-6)
+
+
+@pytest.mark.parametrize("rig", [rig for rig in RIGS if "hooks" not in rig])
+def test_under_one_hook_the_centre_of_gravity_hangs_plumb_in_every_view(rig: str) -> None:
+    _, picture = drawn(RIGS[rig])
+    for view in (picture, *picture.others[:1]):
+        (plumb,) = [p for p in view.parts if isinstance(p, Line) and p.role is Role.PLUMB]
+        assert plumb.end[0] == pytest.approx(0.0, abs=1e-9) and plumb.end[1] < 0.0
+
+
+@pytest.mark.parametrize("rig", ["four", "hooks"])
+def test_what_governs_is_named_in_the_drawing_of_every_rig(rig: str) -> None:
+    ev = assess(TABLE, {"four": four(), "hooks": two_hooks()}[rig])
+    assert isinstance(ev.picture, Drawing) and ev.governs is not None
+    said = {leaf.words for leaf in ev.picture.leaves() if isinstance(leaf, Text)}
+    assert f"{ev.governs.clause.title.partition(',')[0]} governs" in said
+
+
+def test_the_hoist_of_one_of_two_hooks_is_named_and_drawn_heavy() -> None:
+    ev = assess(TABLE, two_hooks(each_hook={"hook_hoist": hoist(0.7)}), with_spread=False)
+    assert isinstance(ev.picture, Drawing) and ev.governs is not None and ev.governs.name == "hook_hoist_strength[left]"
+    heavy = [p for p in ev.picture.parts if isinstance(p, Line | Arc) and p.role is Role.GOVERNS]
+    assert heavy and all("hoist_strength" in p.about for p in heavy)
+    assert any("left governs" in leaf.words for leaf in ev.picture.leaves() if isinstance(leaf, Text))
