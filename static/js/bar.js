@@ -4,38 +4,30 @@
 import { alone } from "./alone.js";
 import { aloneWords, clockWords, reachedWords, whyWords } from "./bar_words.js";
 import { contact } from "./contact.js";
-import { countOf } from "./offer.js";
-import { all, meta } from "./phone_store.js";
+import { meta } from "./phone_store.js";
 import { fullWords } from "./tell_full.js";
+import { counts, whatHolds } from "./waiting.js";
 
 const AGAIN_MS = 30_000;
+const SIGN_IN = "Sign in again: what is kept here waits for it";
 let drawn = 0;
 
-async function counts() {
-  const [kept, sent, refused] = await Promise.all(["kept", "sent", "refused"].map(countOf));
-  return { kept, sent, refused };
-}
-
-function state({ kept, sent }) {
+function state({ kept, sent, photos }) {
   if (kept > 0) return ["kept", `${kept} kept on this phone`];
   if (sent > 0) return ["sent", `${sent} sent`];
+  if (photos > 0) return ["kept", photos === 1 ? "1 photo kept on this phone" : `${photos} photos kept on this phone`];
   return ["confirmed", "all confirmed"];
 }
 
-/* When the oldest entry that waits was kept. */
-async function oldest() {
-  const rows = (await all("entries")).filter(({ state: where }) => where === "kept" || where === "sent");
-  return Math.min(...rows.map(({ since }) => since));
-}
-
-async function lines({ kept, sent, refused }) {
-  const waiting = kept + sent;
+async function lines({ kept, sent, refused, photos, refusedPhotos }) {
+  const waiting = kept + sent + photos;
   const [reached, skew, trust] = await Promise.all([meta("reached_at"), meta("skew_s"), meta("trust")]);
-  const since = waiting ? await oldest() : Infinity;
+  const { since, words } = kept + sent ? await whatHolds() : { since: Infinity, words: [] };
   return [
     fullWords(),
-    refused ? `${refused} not taken: see what the server says` : "",
-    waiting && contact.signIn ? "Sign in again: what is kept here waits for it" : "",
+    refused + refusedPhotos ? `${refused + refusedPhotos} not taken: see what the server says` : "",
+    waiting && contact.signIn ? SIGN_IN : "",
+    ...words,
     contact.unsent,
     contact.words,
     contact.away || waiting ? reachedWords(reached, Date.now()) : "",
@@ -59,7 +51,11 @@ function draw(place, said) {
   if (place.dataset.said === words) return;
   place.dataset.said = words;
   place.hidden = said.length === 0;
-  place.replaceChildren(...said.map((text) => Object.assign(document.createElement("p"), { textContent: text })));
+  place.replaceChildren(...said.map((text) => {
+    const line = Object.assign(document.createElement("p"), { textContent: text });
+    if (text === SIGN_IN) line.append(" ", Object.assign(document.createElement("a"), { className: "button", href: "/sign-in", textContent: "Sign in" }));
+    return line;
+  }));
 }
 
 async function show() {
@@ -70,6 +66,7 @@ async function show() {
   if (!sync || turn !== drawn) return;
   const [where, words] = state(found);
   sync.dataset.sync = where;
+  sync.dataset.counted = "";
   sync.querySelector("span").textContent = words;
   draw(strip(sync), said);
 }

@@ -1,6 +1,7 @@
 /* Which prompts of a form say something else than they did when their last entry was made, or when the page came. */
 
 import { promptOf, said, same } from "./said.js";
+import { isTyping } from "./typing.js";
 
 const answered = new WeakMap(); // container → what it said when its last entry was made, or is being made
 const entered = new WeakMap(); // container → what its last entry says, once that entry is there
@@ -14,6 +15,7 @@ function before(container) {
 export function changedPrompts(form) {
   const found = { changed: [], complete: true };
   for (const container of form.querySelectorAll("[data-prompt]")) {
+    if (isTyping(container)) continue;
     try {
       const was = before(container);
       const now = said(container, was);

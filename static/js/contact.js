@@ -4,13 +4,16 @@ import { device } from "./device.js";
 import { meta, remember } from "./phone_store.js";
 
 const LIMIT_MS = 20_000;
+const LONGEST_WAIT_S = 300;
+const STAYS = "What is kept here stays, and is sent again by itself";
 export const contact = { away: false, signIn: false, words: "", unsent: "" };
 
 /* The server cannot be reached, or asks to be left alone for a while. */
 export class Wait extends Error {
-  constructor(words, seconds = 0) {
+  constructor(words, seconds = 0, status = 0) {
     super(words);
-    this.seconds = seconds;
+    this.seconds = Math.min(seconds, LONGEST_WAIT_S);
+    this.status = status;
   }
 }
 
@@ -22,6 +25,12 @@ export class TooLarge extends Error {}
 
 /* The server does not know what this phone last had from it. */
 export class SetBack extends Error {}
+
+/* What a refusal means for whoever holds the phone. */
+function meant(status, words) {
+  const own = status === 429 ? "The server asks to be left alone for a while" : `The server has a fault (${status})`;
+  return `${(words || own).replace(/\.$/, "")}. ${STAYS}`;
+}
 
 const MEANS = { 401: SignIn, 409: SetBack, 413: TooLarge };
 
@@ -62,8 +71,8 @@ export async function asDevice(address, options = {}) {
   let answer = await send(address, options, false);
   if (answer.status === 401) answer = await send(address, options, true);
   if (answer.ok) return answer;
-  const words = (await answer.json().catch(() => ({}))).words ?? `the server said ${answer.status}`;
-  if (MEANS[answer.status]) throw new MEANS[answer.status](words);
   if (answer.status === 422) return answer;
-  throw new Wait(words, Number(answer.headers.get("Retry-After")) || 0);
+  const { words = "" } = await answer.json().catch(() => ({}));
+  if (MEANS[answer.status]) throw new MEANS[answer.status](words || "too large for the server");
+  throw new Wait(meant(answer.status, words), Number(answer.headers.get("Retry-After")) || 0, answer.status);
 }

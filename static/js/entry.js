@@ -9,18 +9,21 @@ import { keepSaid, reserve } from "./keep.js";
 import { MOST_MADE, SALT_BYTES, entry, moment } from "./make.js";
 import { sha256 } from "./sha256.js";
 import { markSent } from "./sync.js";
-import { tellFull } from "./tell_full.js";
+import { keepStanding, tellFull, tellTaken } from "./tell_full.js";
+import { whileKeeping } from "./turn_page.js";
+import { endTyping } from "./typing.js";
 
 const unsent = new WeakMap(); // form → what no answer has confirmed: { entries, parts, complete, made }
 const holding = new WeakMap(); // form → until its last answers are kept
 
 /* A phone that cannot keep anything says so; the form still brings what was said, counted from the clock. */
 function unkept(said, fault) {
-  tellFull(fault);
-  return said.map((item, n) => {
+  const made = said.map((item, n) => {
     const one = entry(item, Date.now() + n, null);
     return { item, ...one, digest: sha256(bytes(one.body)) };
   });
+  tellFull(fault, made);
+  return made;
 }
 
 /* One after the other: a form sent again while its first answers are still being kept must bring those along, or the
@@ -41,6 +44,7 @@ async function holdNow(form) {
   noteAnswered(changed);
   const said = changed.map(({ container, prompt, now }) => (
     { container, prompt, now, about: prompt.about, path: prompt.path, author: person(), device: device() }));
+  await keepStanding().catch(() => {});
   const made = said.length ? await keepSaid(said, entry).catch((fault) => unkept(said, fault)) : [];
   for (const { item, body, digest, parts } of made) {
     held.entries.push(body);
@@ -65,11 +69,12 @@ function speaks(form) {
 }
 
 document.addEventListener("htmx:confirm", (event) => {
-  const { verb, elt, issueRequest } = event.detail;
+  const { verb, elt, issueRequest, triggeringEvent } = event.detail;
   const form = verb === "post" ? elt.closest?.("form") : null;
   if (!speaks(form)) return;
   event.preventDefault();
-  hold(form).then(() => issueRequest(true));
+  if (triggeringEvent?.type === "submit") endTyping(form);
+  whileKeeping(hold(form).then(() => issueRequest(true)));
 });
 
 document.addEventListener("htmx:configRequest", ({ detail }) => {
@@ -88,7 +93,10 @@ document.addEventListener("htmx:afterRequest", ({ detail }) => {
   const held = unsent.get(detail.requestConfig?.elt?.closest?.("form"));
   if (!held || !(detail.successful || detail.xhr?.status === 422)) return;
   const sent = new Set([...detail.requestConfig.formData.getAll("entry"), ...detail.requestConfig.formData.getAll("part")]);
-  if (!detail.xhr.fromPhone) markSent(held.entries.filter((text) => sent.has(text)));
+  if (!detail.xhr.fromPhone) {
+    tellTaken([...sent]);
+    markSent(held.entries.filter((text) => sent.has(text)));
+  }
   held.entries = held.entries.filter((text) => !sent.has(text));
   held.parts = held.parts.filter((text) => !sent.has(text));
 });
@@ -98,6 +106,7 @@ document.addEventListener("submit", (event) => {
   const { target: form, submitter } = event;
   if (window.htmx || form.method !== "post" || !speaks(form) || form.dataset.held) return;
   event.preventDefault();
+  endTyping(form);
   hold(form).then(() => {
     for (const [name, value] of fields(form)) {
       form.append(Object.assign(document.createElement("input"), { type: "hidden", name, value }));

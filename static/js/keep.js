@@ -3,6 +3,7 @@
 
 import { bytes } from "./canonical.js";
 import { nextRevision, write } from "./phone_store.js";
+import { leaveRoom, withRoom } from "./room.js";
 import { sha256 } from "./sha256.js";
 
 const STORES = ["entries", "parts", "meta"];
@@ -56,7 +57,7 @@ function lastAt(entries, place, then) {
    gives its body and the texts of its parts. Gives back [{ item, body, digest, parts }] when all is on the disk. */
 export function keepSaid(said, make) {
   const device = said[0].device;
-  return write(STORES, ({ entries, parts, meta }) => {
+  return withRoom(() => write(STORES, ({ entries, parts, meta }) => {
     const made = [];
     nextRevision(meta, (revision) => countFrom(meta, device, (counted) => {
       meta.put(counted + said.length, counterOf(device));
@@ -69,7 +70,7 @@ export function keepSaid(said, make) {
       }));
     }));
     return made;
-  });
+  }));
 }
 
 function keepText(parts, text, revision) {
@@ -79,11 +80,12 @@ function keepText(parts, text, revision) {
 
 /* Keep bodies and parts made elsewhere: by the checks on this phone, by the server, by an earlier version. What is
    here already stays as it is. `parts` are rows; `more` is laid over each new entry. */
-export function keepAll(bodies, parts, more = {}) {
-  return write(STORES, ({ entries, parts: kept, meta }) => nextRevision(meta, (revision) => {
+export async function keepAll(bodies, parts, more = {}) {
+  await leaveRoom(parts);
+  return withRoom(() => write(STORES, ({ entries, parts: kept, meta }) => nextRevision(meta, (revision) => {
     for (const row of bodies.map((body) => rowOf(body, { ...more, revision }))) addOnce(entries, row);
     for (const part of parts) addOnce(kept, { ...part, revision });
-  }));
+  })));
 }
 
 function addOnce(store, row) {

@@ -1,13 +1,13 @@
-/* What this phone offers the server: parts by themselves, entries in batches. The server's word on each is written
+/* What this phone offers the server: entries in batches, short texts along with them. The server's word on each is written
    beside it before the next batch goes. */
 
 import { TooLarge, asDevice } from "./contact.js";
 import { partsNamed } from "./keep.js";
-import { counted, get, indexed, meta, read, write } from "./phone_store.js";
+import { goesAlong, settleParts } from "./offer_parts.js";
+import { counted, get, meta, read, write } from "./phone_store.js";
 
 const BATCH = 50;
 const SETTLED = ["confirmed", "refused"];
-const LARGEST_INLINE_BYTES = 60_000;
 const LARGEST_BATCH_BYTES = 600_000;
 export const putOff = new Set(); // digests that the server will take later, such as after a sign-in
 let most = BATCH;
@@ -16,32 +16,6 @@ const stateRange = (state) => IDBKeyRange.bound([state, 0], [state, Infinity]);
 
 export async function countOf(state) {
   return counted("entries", "state", stateRange(state));
-}
-
-/* A text goes along with its entry; what is larger, or no text, goes before. */
-function goesAlong(part) {
-  return !part.mime && part.data instanceof Uint8Array && part.data.length <= LARGEST_INLINE_BYTES;
-}
-
-export async function offerParts() {
-  for (const part of await indexed("parts", "state", "kept")) {
-    if (goesAlong(part)) continue;
-    const headers = { "Content-Type": part.mime || "application/octet-stream" };
-    const answer = await asDevice(`/parts/${part.digest}`, { method: "PUT", headers, body: part.data });
-    await partsAre([part.digest], answer.ok ? "confirmed" : "refused");
-  }
-}
-
-function partsAre(digests, state) {
-  return write(["parts"], ({ parts }) => settleParts(parts, digests, state));
-}
-
-function settleParts(parts, digests, state) {
-  for (const digest of digests) {
-    parts.get(digest).onsuccess = ({ target }) => {
-      if (target.result?.state === "kept") parts.put({ ...target.result, state });
-    };
-  }
 }
 
 /* The next entries to offer, those first that the server may not have seen at all. */
@@ -102,7 +76,8 @@ function note(rows, sent, said) {
     const settled = SETTLED.includes(state);
     if (!settled) putOff.add(digest);
     entries.get(digest).onsuccess = ({ target: { result: row } }) => {
-      if (row) entries.put({ ...row, state: settled ? state : row.state, number, words, since: Date.now() });
+      if (row) entries.put({ ...row, state: settled ? state : row.state, number, words,
+        since: settled ? Date.now() : row.since });
     };
     if (state === "confirmed") settleParts(parts, Object.keys(sent[n].parts), "confirmed");
   }));

@@ -6,6 +6,7 @@ import { contact } from "./contact.js";
 import { person } from "./device.js";
 import { start, status } from "./engine.js";
 import { learnNews } from "./learn_news.js";
+import { isFull } from "./room.js";
 import { soon } from "./sync.js";
 
 const LIMIT_MS = 6_000; // a network that is half there hangs instead of failing
@@ -13,6 +14,7 @@ const NEWS_MS = 1_500;
 const TAKES_LONGER = ["multipart/form-data"];
 const SERVER_GONE = new Set([502, 503, 504, 507]);
 const UNSENT = "Not sent: this phone cannot work it out now. The page is as you left it; try again";
+const FULL = "This phone is full and could not keep this. What you entered stands in the page: leave it open, and save what waits to a file.";
 const CANNOT = "This cannot be worked out on this phone now. What you entered is kept on it.";
 
 /* Whether there are checks on this phone at all: a page that names none has none. */
@@ -47,7 +49,7 @@ function fill(xhr, said, loaded) {
 /* In place of an answer that cannot be given here: the page stays as it is, and says so. */
 function cannot(fault, address) {
   console.error(fault);
-  const words = fault.words ? `${fault.words}. ${CANNOT}` : CANNOT;
+  const words = isFull(fault) ? FULL : fault.words ? `${fault.words}. ${CANNOT}` : CANNOT;
   return { status: 503, address, html: `<div class="stack" id="live" role="alert"><p class="fault">${words}</p></div>` };
 }
 

@@ -6,6 +6,7 @@ import { partsNamed } from "./keep.js";
 import { sync } from "./sync.js";
 
 const WAITING = ["kept", "sent", "refused"];
+const PHOTOS = ["kept", "refused"];
 const FORM = "kept on a phone/1";
 
 async function texts(body) {
@@ -46,7 +47,7 @@ async function picture({ digest, data, mime }) {
 /* The text of the file: entries with their texts, and photographs that the server does not have. */
 export async function asFile() {
   const rows = (await all("entries")).filter(({ state }) => WAITING.includes(state));
-  const photos = (await indexed("parts", "state", "kept")).filter(({ mime }) => mime);
+  const photos = (await Promise.all(PHOTOS.map((state) => indexed("parts", "state", state)))).flat().filter(({ mime }) => mime);
   const entries = await Promise.all(rows.map(async ({ body }) => ({ body, parts: await texts(body) })));
   return JSON.stringify({ form: FORM, entries, photos: await Promise.all(photos.map(picture)) });
 }

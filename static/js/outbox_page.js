@@ -3,10 +3,11 @@
 
 import { alone } from "./alone.js";
 import { contact } from "./contact.js";
-import { countOf } from "./offer.js";
 import { asFile, offerAll } from "./outbox.js";
 import { all } from "./phone_store.js";
+import { roomWords } from "./room.js";
 import { changed } from "./sync.js";
+import { counts, whatHolds } from "./waiting.js";
 
 const ALONE = {
   ready: "This phone can go on with no network.",
@@ -19,12 +20,14 @@ function count(number, one, many) {
   return number === 1 ? `1 ${one}` : `${number} ${many}`;
 }
 
-function said(kept, sent, refused) {
-  if (kept + sent + refused === 0) return "Nothing waits: all entries are confirmed by the server.";
+function said({ kept, sent, refused, photos, refusedPhotos }) {
+  if (kept + sent + refused + photos + refusedPhotos === 0) return "Nothing waits: all entries are confirmed by the server.";
   const words = [
     kept ? `${count(kept, "entry is", "entries are")} kept here and not sent.` : "",
     sent ? `${count(sent, "entry is", "entries are")} sent and not confirmed yet.` : "",
+    photos ? `${count(photos, "photograph is", "photographs are")} kept here and not sent.` : "",
     refused ? `${count(refused, "entry was", "entries were")} not taken by the server.` : "",
+    refusedPhotos ? `${count(refusedPhotos, "photograph was", "photographs were")} too large for the server or no picture to it.` : "",
     kept + sent && contact.away ? "The server cannot be reached now." : "",
   ];
   return words.filter(Boolean).join(" ");
@@ -54,15 +57,18 @@ async function show() {
   const place = document.querySelector('[data-behaviour~="outbox"]');
   if (!place) return;
   const part = (name) => place.querySelector(`[data-outbox-${name}]`);
-  const [kept, sent, refused] = await Promise.all(["kept", "sent", "refused"].map(countOf));
+  const found = await counts();
   const rows = (await all("entries")).filter(({ state }) => state === "refused");
-  part("said").textContent = said(kept, sent, refused);
+  const { words } = await whatHolds();
+  const waiting = found.kept + found.sent + found.photos;
+  part("said").textContent = [said(found), ...(waiting ? words : [])].join(" ");
+  part("room").textContent = await roomWords();
   part("alone").textContent = ALONE[alone()] ?? "";
   part("refused").replaceChildren(...rows.map(line));
-  part("send").hidden = kept + sent === 0;
+  part("send").hidden = waiting === 0;
   part("send").onclick = () => offerAll().then(changed);
   part("install").hidden = !navigator.storage?.persisted || await navigator.storage.persisted();
-  await offerFile(part("file"), kept + sent + refused);
+  await offerFile(part("file"), waiting + found.refused + found.refusedPhotos);
 }
 
 function showAgain() {

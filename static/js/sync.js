@@ -4,10 +4,13 @@
 import { bytes } from "./canonical.js";
 import { SetBack, SignIn, Wait, contact } from "./contact.js";
 import { learnNews } from "./learn_news.js";
-import { offerEntries, offerParts, putOff } from "./offer.js";
+import { offerEntries, putOff } from "./offer.js";
 import { offerAgain } from "./offer_again.js";
+import { offerParts } from "./offer_parts.js";
 import { write } from "./phone_store.js";
+import { isFull } from "./room.js";
 import { sha256 } from "./sha256.js";
+import { tellFull } from "./tell_full.js";
 
 const SOON_MS = 300;
 const FIRST_PAUSE_MS = 1_000;
@@ -43,9 +46,10 @@ export async function markSent(bodies) {
 
 async function round() {
   try {
-    await offerParts();
+    const failure = await offerParts();
     while (await offerEntries()) changed();
     while (await learnNews()) changed();
+    if (failure) throw failure;
   } catch (fault) {
     if (!(fault instanceof SetBack)) throw fault;
     await offerAgain();
@@ -70,6 +74,7 @@ async function attempt() {
   } catch (fault) {
     contact.signIn = fault instanceof SignIn;
     contact.words = fault instanceof Wait && !contact.away ? fault.message : "";
+    if (isFull(fault)) tellFull(fault);
     later(Math.max(pause, (fault.seconds ?? 0) * 1_000));
     pause = Math.min(pause * 2, LONGEST_PAUSE_MS);
     if (!(fault instanceof Wait || fault instanceof SignIn)) console.error(fault);

@@ -9,7 +9,7 @@ from tests.browser.server import Server
 
 NONE = None
 SLOW = 12_000
-BREATH_MS = 250
+BREATH_MS = 30
 
 
 class Hand:

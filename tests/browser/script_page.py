@@ -30,13 +30,17 @@ PAGE = """<!doctype html><html lang="en"><head><meta charset="utf-8"><title>Prom
 <script src="/static/js/photo.js" type="module"></script>
 <script src="/static/js/either.js" type="module"></script>
 <script src="/static/js/focus.js" type="module"></script>
-<script src="/static/js/phone.js" type="module"></script></head><body hx-boost="true">
+<script src="/static/js/phone.js" type="module"></script>
+<script src="/static/js/outbox_page.js" type="module"></script></head><body hx-boost="true">
 <header class="bar"><p id="sync" data-sync="confirmed"><span>all confirmed</span></p></header>
 {% from "checklist/_prompt.html" import prompt %}
 <form id="work" method="post" action="/answer" enctype="multipart/form-data">
 <div hx-post="/answer" hx-trigger="change" hx-target="#live" hx-sync="this:queue last">
 {% for ask in asks %}{{ prompt(ask) }}{% endfor %}</div>
-<button type="submit">Next</button></form><p id="live">nothing kept</p></body></html>"""
+<button type="submit">Next</button></form><p id="live">nothing kept</p>
+<div data-behaviour="outbox"><p data-outbox-said></p><p data-outbox-alone></p><div data-outbox-refused></div>
+<button type="button" data-outbox-send hidden>Send now</button><a data-outbox-file hx-boost="false" hidden>File</a>
+<p data-outbox-room></p><p data-outbox-install hidden>Install</p></div></body></html>"""
 OPTIONS = (Option("straight", "Straight"), Option("choked", "Choked"))
 PROMPTS = (
     Asked(TASK, ("mass_kg",), "number", "kg"), Asked(TASK, ("leg", "1-left", "hitch"), "choice",
@@ -53,6 +57,10 @@ class Kept:
         self.forms: list[dict[str, tuple[str, ...]]] = []
         self.down = False
         self.slow_s = 0.0
+        self.refuses: dict[str, tuple[int, dict[str, str]]] = {}  # way in → what it is answered with
+        self.asked: list[str] = []
+        self.most, self.batches, self.later = 50, [], ""
+        self.credential, self.people = "secret of d-1", []
 
     @property
     def folded(self) -> Folded:
@@ -91,19 +99,34 @@ def served() -> Iterator[tuple[str, Kept]]:
     app.add_url_rule("/", "page", lambda: kept.page(request.args.get("person", "p-1")))
     app.add_url_rule("/answer", "answer", kept.answer, methods=["POST"])
     app.add_url_rule("/static/<path:name>", "static", lambda name: send_from_directory(shipped("static"), name))
-    app.add_url_rule("/device", "device", lambda: jsonify(device="d-1", credential="secret of d-1"))
+    app.add_url_rule("/device", "device", lambda: jsonify(device="d-1", credential=kept.credential))
 
     @app.get("/entries")
     def news() -> tuple[dict, int]:
         told = {"entries": [], "powerless": [], "parts": {}, "cursor": {"number": 0, "head": ""}, "more": False,
-                "sealed": {}, "people": [], "code": "1", "trust": "", "device": "d-1", "counted": 0,
+                "sealed": {}, "people": kept.people, "code": "1", "trust": "", "device": "d-1", "counted": 0,
                 "now": f"{datetime.now(UTC):%Y-%m-%dT%H:%M:%SZ}"}
         return ({}, 503) if kept.down else (told, 200)
 
+    @app.before_request
+    def refuse() -> tuple[object, int, dict[str, str]] | None:
+        way = f"{request.method} {request.path[:7]}"
+        kept.asked.append(way)
+        status, said = kept.refuses.get(way, (0, {}))
+        return (jsonify(words=said["words"]) if "words" in said else "<h1>no</h1>", status,
+                {name: text for name, text in said.items() if name != "words"}) if status else None
+
     @app.put("/entries")
     def entries() -> tuple[dict, int]:
-        if kept.down or request.headers["Authorization"] != "Bearer secret of d-1":
+        if kept.down:
             return {}, 503
+        if request.headers["Authorization"] != f"Bearer {kept.credential}":
+            return {}, 401
+        kept.batches.append(len(request.json["entries"]))
+        if kept.batches[-1] > kept.most:
+            return {"words": "send half of it"}, 413
+        if kept.later:
+            return {"entries": [{"state": "later", "words": kept.later} for _ in request.json["entries"]]}, 200
         looked = look_at(request.json["entries"])
         kept.entries += [item.entry for item in looked if item.entry is not None and item.entry not in kept.entries]
         kept.parts |= {name: data for item in looked for name, data in item.parts.items()}
@@ -112,7 +135,7 @@ def served() -> Iterator[tuple[str, Kept]]:
     @app.put("/parts/<name>")
     def part(name: str) -> tuple[str, int]:
         data = request.get_data()
-        if kept.down or request.headers["Authorization"] != "Bearer secret of d-1" or digest(data) != name:
+        if kept.down or request.headers["Authorization"] != f"Bearer {kept.credential}" or digest(data) != name:
             return "no", 503
         kept.parts[name] = data
         return "yes", 200
