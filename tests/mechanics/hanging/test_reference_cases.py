@@ -68,3 +68,24 @@ def test_by_hand_most_a_leg_can_carry_whatever_the_lengths() -> None:
     ]
     assert hang.tilt_deg == pytest.approx(0.0, abs=1e-9)
     assert upright_n == pytest.approx((8750.0, 11250.0, 8333.333, 8333.333), rel=1e-5)
+
+
+@pytest.mark.parametrize("off_vertical_deg, factor", [
+    pytest.param(45.0, 2.1, id="tabulated 2.1 at 45°"), pytest.param(60.0, 1.5, id="tabulated 1.5 at 60°"),
+])
+def test_by_hand_a_stiff_load_at_the_full_table_of_four_legs_puts_one_and_a_half_ratings_on_two(
+    off_vertical_deg: float, factor: float
+) -> None:
+    """Table of four legs read as three; two opposite legs that carry everything pull 1.5 times the rating of one."""
+    reach = math.hypot(0.6, 0.4)
+    hang = settled(box((0.0, 0.0, -0.3), (reach / math.sin(math.radians(off_vertical_deg)),) * 4))
+    assert hang.angles_deg[0] == pytest.approx(off_vertical_deg, abs=1e-9)
+    for alone in carried_by_opposite_pairs(hang):
+        assert factor * max(alone.shares) == pytest.approx(1.5, abs=0.02)
+
+
+def test_by_hand_a_skew_factor_of_one_and_a_quarter_is_no_upper_bound() -> None:
+    """Two of four legs carry all: twice the equal share, where the skew factor in use offshore says 1.25."""
+    hang = settled(box((0.0, 0.0, -0.3)))
+    equal = 1.0 / (4.0 * math.cos(math.radians(hang.angles_deg[0])))
+    assert max(most_of_any_length(hang)) / equal == pytest.approx(2.0, rel=1e-9)
