@@ -130,15 +130,15 @@ def push_that_slackens_kn(load_kn: float, inside_m: float, off_cg_m: float) -> f
 
 
 def rise_before_it_goes_over_m(plumb_m: float, inside_m: float) -> float:
-    """How far the centre of gravity must be lifted to bring it over the face of the legs.
+    """How far the centre of gravity must at least be lifted before a load can go over: until it is over a face.
 
         r = h − √(h² − a²)
 
-    Slack taken up unevenly lets a corner fall: a fall that frees as much energy can turn over a load that hangs
-    steadily once it hangs.
+    Slack taken up unevenly lets a corner fall: a fall that frees less than W r never turns over a load that hangs
+    steadily once it hangs. Where it really goes over tells `watershed.rise_to_the_watershed_m`, and that is more.
 
     Source:
-        STATICS_SLACKENING; W r is the least energy that does it.
+        STATICS_SLACKENING.
 
     Args:
         plumb_m: h, centre of gravity below the hook [m], above 0.

@@ -5,6 +5,7 @@ import numpy as np
 
 from checklist_app.mechanics.hanging.body import Hang, Rigging, frame
 from checklist_app.mechanics.hanging.margin import Face
+from tests.mechanics.hanging.bodies import vec
 
 MASS_KG, GRAVITY = 1000.0, 9.80665
 STEP_S, STEPS = 0.001, 9000
@@ -32,11 +33,7 @@ class Engine:
 
     def tilt_deg(self, couple: np.ndarray) -> float:
         """Tilt after a couple was put on slowly and left on; at once when it goes over."""
-        data = mujoco.MjData(self.model)
-        turned = np.zeros(4)
-        mujoco.mju_mat2Quat(turned, np.array(frame(self.hang.upright)).flatten())
-        data.qpos[:] = [0.0, 0.0, -self.hang.plumb_m, *turned]
-        tilt = 0.0
+        data, tilt = self._placed(np.array([0.0, 0.0, -self.hang.plumb_m]), np.array(self.hang.upright)), 0.0
         for step in range(STEPS):
             data.xfrc_applied[1, 3:] = couple * min(1.0, 2.0 * step / STEPS)
             data.qfrc_applied[:] = -np.concatenate([MASS_KG * data.qvel[:3], 0.4 * MASS_KG * data.qvel[3:]])
@@ -45,6 +42,21 @@ class Engine:
             if tilt > OVER_DEG:
                 break
         return tilt
+
+    def tilt_after_letting_go_deg(self, cg: np.ndarray, upright: np.ndarray) -> float:
+        """Tilt after the load was let go with its centre of gravity there, seen from the hook, and this way up."""
+        data, tilt = self._placed(cg, upright), 0.0
+        for _ in range(STEPS):
+            data.qfrc_applied[:] = -np.concatenate([MASS_KG * data.qvel[:3], 0.4 * MASS_KG * data.qvel[3:]])
+            mujoco.mj_step(self.model, data)
+            tilt = float(np.degrees(np.arccos(data.xmat[1].reshape(3, 3)[2, 2])))
+        return tilt
+
+    def _placed(self, cg: np.ndarray, upright: np.ndarray) -> mujoco.MjData:
+        data, turned = mujoco.MjData(self.model), np.zeros(4)
+        mujoco.mju_mat2Quat(turned, np.array(frame(vec(*upright))).flatten())
+        data.qpos[:] = [*cg, *turned]
+        return data
 
     def couple_towards(self, face: Face) -> np.ndarray:
         """Direction of the couple that turns the load about its hook into a face of its legs."""
