@@ -1,5 +1,5 @@
 /* Whether this phone can go on with no network, told in the page: `data-alone` of the root is "coming" until the checks
-   and all that the server had are kept here, then "ready"; "page" by http, where only the page that is open goes on. */
+   and all that the server had are kept here, then "ready"; by http "page", for only the page that is open goes on. */
 
 import { person } from "./device.js";
 import { status } from "./engine.js";
@@ -30,10 +30,11 @@ function fromServiceWorker() {
 }
 
 async function look() {
-  if (!person()) return tell("");
-  if (!navigator.serviceWorker) return tell("page");
-  isKept ||= await fromServiceWorker();
-  tell(isKept && await meta("learned") ? "ready" : "coming");
+  if (!person() && !await meta("person")) return tell("");
+  const isHttp = !navigator.serviceWorker;
+  isKept ||= isHttp ? status().state === "ready" : await fromServiceWorker();
+  if (!isKept || !await meta("learned")) return tell("coming");
+  tell(isHttp ? "page" : "ready");
 }
 
 function lookAgain() {

@@ -1,4 +1,5 @@
-/* Starts the checks on the phone once the page is usable, and says in the page while they are waited for. */
+/* Starts the checks on the phone once the page is usable, and says in the page while they are waited for: in words
+   where checks stand, and in `data-checks` of the root. */
 
 import { start, status } from "./engine.js";
 
@@ -23,6 +24,7 @@ async function startWhenUsable() {
 function say() {
   const place = document.querySelector("#live [role='status']");
   const { state, waiting } = status();
+  document.documentElement.dataset.checks = state;
   if (!place) return;
   if (state !== "ready" && waiting > 0) place.textContent = WAITING;
   else if (place.textContent === WAITING) place.textContent = "";

@@ -8,6 +8,7 @@ import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
 
 from tests.browser.server import Server, started
+from tests.browser.stoppable import Stoppable, stoppable
 
 PHONE = {"width": 390, "height": 844}
 
@@ -26,6 +27,24 @@ def server(tmp_path_factory: pytest.TempPathFactory, filled_yard: Path) -> Itera
     running = started(folder)
     yield running
     running.stop()
+
+
+@pytest.fixture
+def gone(tmp_path: Path, filled_yard: Path) -> Iterator[Stoppable]:
+    """A server of its own for a test, which may be killed."""
+    folder = tmp_path / "yard"
+    shutil.copytree(filled_yard, folder)
+    with stoppable(folder) as server:
+        yield server
+
+
+@pytest.fixture(scope="module")
+def shared_yard(tmp_path_factory: pytest.TempPathFactory, filled_yard: Path) -> Iterator[Stoppable]:
+    """One that may be killed, for all tests of a file; each leaves it running."""
+    folder = tmp_path_factory.mktemp("shared") / "yard"
+    shutil.copytree(filled_yard, folder)
+    with stoppable(folder) as server:
+        yield server
 
 
 @pytest.fixture(scope="session")

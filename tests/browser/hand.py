@@ -8,7 +8,7 @@ from playwright.sync_api import Locator, Page, expect
 from tests.browser.server import Server
 
 NONE = None
-SLOW = 12_000
+SLOW = 30_000
 BREATH_MS = 30
 
 
@@ -79,6 +79,7 @@ class Hand:
 
     def fill(self, name: str, text: str, how: str = "") -> None:
         field = self.field(name)
+        field.wait_for(state="attached", timeout=SLOW)  # a page may still be opening
         if not field.is_visible():
             self.page.locator(f'[id="{field.get_attribute("id")}-prompt"] summary').first.click()
         field.fill(text)

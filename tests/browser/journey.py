@@ -7,6 +7,7 @@ from playwright.sync_api import expect
 from tests.browser.hand import NONE, SLOW, Hand
 
 LOAD = "Vertical pump 400, with motor"
+STOP_POINTS = ("loose", "rigged", "aloud")
 HOOK = {"hoist": "H-1", "load cell": "C-51", "gathers both legs": NONE}
 LEFT = {
     "left fitting at the top": NONE, "left sling": "R-21", "left hitch": "=straight",
@@ -37,13 +38,18 @@ def enter_numbers(hand: Hand) -> None:
 
 
 def read_stop_points(hand: Hand) -> None:
-    for step in ("loose", "rigged", "aloud"):
+    for step in STOP_POINTS:
         hand.go(f"stop-points?step={step}")
-        hand.tick_all()
-        if step == "aloud":
-            hand.choose("How is the mass", "weighed")
-            hand.choose("Where is the hook", "over the centre")
+        read_aloud(hand, step)
         hand.next()
+
+
+def read_aloud(hand: Hand, step: str) -> None:
+    """All of one step, each as it should be."""
+    hand.tick_all()
+    if step == "aloud":
+        hand.choose("How is the mass", "weighed")
+        hand.choose("Where is the hook", "over the centre")
 
 
 def try_it(hand: Hand, hook_load_kg: str = "2370") -> None:
