@@ -111,15 +111,20 @@ class SigningPhones:
         return found
 
     def _counts(self, entry: Entry, beside: Iterable[Entry]) -> tuple[tuple[int, int], ...]:
-        """How the device and its authenticator had counted at the other sign-offs by this key that count."""
+        """How the device and its authenticator had counted at the other sign-offs by this key that count.
+
+        The same assertion in another entry is no second use of the key: whoever read it could bring it again, under
+        whatever count of the device. So each counts as it came first.
+        """
         if entry.value["how"] not in LOCKS:
             return ()
-        query = (Kept.select(Kept.data).join(Receipt)
+        query = (Kept.select(Kept.data).join(Receipt).order_by(Receipt.number)
                  .where(Kept.device == entry.device, Kept.type == "signature", Receipt.counts).tuples())
-        others = {one.digest: one for one in (*(trusted(bytes(data)) for data, in query.execute(self.db)), *beside)
-                  if one.type == "signature" and one.value.get("key") == entry.value.get("key")}
-        others.pop(entry.digest, None)
-        return tuple((one.counter, count(one.value)) for one in others.values())
+        found: dict[tuple[Any, Any], tuple[int, int]] = {}
+        for one in (*(trusted(bytes(data)) for data, in query.execute(self.db)), *beside):
+            if one.type == "signature" and one.value.get("key") == entry.value.get("key"):
+                found.setdefault(_assertion(one), (one.counter, count(one.value)))
+        return () if _assertion(entry) in found else tuple(found.values())
 
     def _contact(self, device: str, signed: Mapping[str, Any], key: SignKey | None) -> str:
         """When the phone was last in touch before it signed: it was told the number in the statement then, or some
@@ -135,3 +140,8 @@ class SigningPhones:
     def _number(self) -> int:
         query = Receipt.select(p.fn.MAX(Receipt.number)).tuples().first(self.db)
         return int(query[0] or 0)
+
+
+def _assertion(entry: Entry) -> tuple[Any, Any]:
+    """What a screen lock signed. Its signature is left out: anybody can make a second valid one from the first."""
+    return entry.value.get("authenticator"), entry.value.get("client")

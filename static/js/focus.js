@@ -32,6 +32,13 @@ function settle(form, sent) {
   }
 }
 
+/* In sight, too: after this event htmx goes back to the top of the page. */
+function showFault(field) {
+  if (!field) return;
+  field.focus();
+  setTimeout(() => field.scrollIntoView({ block: "center" }));
+}
+
 document.addEventListener("focusin", draw);
 
 document.addEventListener("htmx:afterRequest", (event) => {
@@ -43,5 +50,5 @@ document.addEventListener("htmx:afterRequest", (event) => {
 document.addEventListener("htmx:afterSettle", (event) => {
   tieFaults();
   draw();
-  if (event.detail.requestConfig?.boosted) event.detail.elt.querySelector('[aria-invalid="true"]')?.focus();
+  if (event.detail.requestConfig?.boosted) showFault(event.detail.elt.querySelector('[aria-invalid="true"]'));
 });

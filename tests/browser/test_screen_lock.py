@@ -130,6 +130,7 @@ def test_a_supervisor_signs_by_the_screen_lock_of_her_own_phone(phone: Phone, wo
     sign(phone)
     until(phone, lambda: "not confirmed" in page.locator("#pin-fault").inner_text())
     expect(page.get_by_label("His or her own PIN")).to_be_focused()
+    expect(page.locator("#pin-fault")).to_be_in_viewport()
     page.get_by_role("button", name="Use the screen lock instead").click()
     expect(page.get_by_text(LOCK)).to_be_visible()
     assert not faults_of(page)

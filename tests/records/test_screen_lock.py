@@ -4,7 +4,7 @@ from pathlib import Path
 from typing import Any
 
 import pytest
-from cryptography.hazmat.primitives.asymmetric import ec
+from cryptography.hazmat.primitives.asymmetric import ec, utils
 from fido2.cose import ES256, CoseKey
 
 from checklist_app.checklists.canonical import canonical, parse
@@ -197,6 +197,28 @@ def test_counters_go_on_in_the_order_in_which_the_phone_asked_however_they_arriv
     assert went_back(made, counted, others) is back
 
 
+def test_an_assertion_that_is_brought_again_in_another_entry_ends_no_key(phone: LockPhone) -> None:
+    """Anybody who reads the entries could otherwise end a supervisor's key; a copy is the same signer's signature."""
+    (first, parts), (second, more), (third, others) = phone.signed(), phone.signed(), phone.signed()
+    phone.bring(second, more)
+    for counter in (1, first.counter, 90):
+        copy = read(canonical(parse(second.data) | {"counter": counter}))
+        for one in (copy, altered(copy, signature=turned_over(second.value["signature"]))):
+            phone.bring(one, more)
+            assert phone.doubt(one)[1] and phone.keys.locks(PHONE) == {phone.person: phone.id}
+    for one, along in ((first, parts), (third, others)):
+        phone.bring(one, along)
+        assert phone.doubt(one)[1], "the true ones come late"
+    assert set(standing(phone)) == {"Agata Rusk"}
+
+
+def turned_over(signature: str) -> str:
+    """The second valid signature that anybody can make from a first one: s as the order of the curve less s."""
+    order = 0xFFFFFFFF00000000FFFFFFFFFFFFFFFFBCE6FAADA7179E84F3B9CAC2FC632551
+    r, s = utils.decode_dss_signature(bytes.fromhex(signature))
+    return utils.encode_dss_signature(r, order - s).hex()
+
+
 def test_two_sign_offs_that_come_together_or_again_are_no_copy(phone: LockPhone) -> None:
     first, more = phone.signed()
     second, parts = phone.signed(world=phone.lift.world)
@@ -212,7 +234,7 @@ def test_two_sign_offs_that_come_together_or_again_are_no_copy(phone: LockPhone)
 def test_of_two_in_one_batch_with_one_count_the_second_is_flagged(phone: LockPhone) -> None:
     first, more = phone.signed()
     phone.authenticator.count -= 1
-    second, parts = phone.signed()
+    second, parts = phone.signed(at=f"{DAY}T10:30:00Z")
     for name, data in (parts | more).items():
         phone.store.parts.put(name, data)
     phone.store.put(PHONE, [{"body": one.data.decode()} for one in (first, second)], f"{DAY}T12:00:00Z")
