@@ -113,7 +113,7 @@ def test_what_a_phone_keeps_arrives_though_the_server_has_another_address(browse
             rigger = Phone(context, server)  # type: ignore[arg-type]
             rigger.sign_in(RIGGER)
             rigger.begin(journey.LOAD, "Pump bay")
-            rigger.can_go_on_alone(cached=False)
+            rigger.can_go_on_alone()
             rigger.all_confirmed()
             server.kill()
             rigger.fill("landing", "Stand 7")

@@ -125,7 +125,7 @@ def test_a_supervisor_signs_by_the_screen_lock_of_her_own_phone(phone: Phone, wo
     assert made["rpId"] == kept["rp_id"] == "shed.local" and kept["how"] == "phone-lock" and "privateKey" not in kept
 
     page.goto(f"{phone.url}{phone.task}")
-    phone.can_go_on_alone(cached=False)
+    phone.can_go_on_alone()
     finger.knows(False)
     sign(phone)
     until(phone, lambda: "not confirmed" in page.locator("#pin-fault").inner_text())
@@ -144,10 +144,8 @@ def test_a_supervisor_signs_by_the_screen_lock_of_her_own_phone(phone: Phone, wo
     assert (one.doubt, one.counts, one.entry.value["how"], one.entry.author) == ("", True, "phone-lock", SIGNER)
 
 
-@pytest.mark.long
 def test_behind_the_shed_she_signs_by_it_too_after_a_tap_and_it_is_verified_when_the_server_is_back(
         phone: Phone, workshop: Secured) -> None:
-    """By hand, like the other tests of a phone alone: it waits for an engine of 3.7 MB to be cached."""
     registered(phone)
     phone.page.goto(f"{phone.url}{phone.task}")
     phone.can_go_on_alone()
