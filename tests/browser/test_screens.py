@@ -10,7 +10,7 @@ from tests.browser.hand import Hand
 from tests.browser.measure import faults_of, too_wide
 from tests.browser.server import Server
 
-PUBLIC = ("/", "/assess", "/sign-in", "/new-pin", "/proofs")
+PUBLIC = ("/", "/assess", "/sign-in", "/new-pin")
 OF_A_TASK = (
     "", "/what", "/kit", "/kit/leg.1-left.sling", "/kit/leg.1-left.carrier", "/numbers?step=mass", "/numbers?step=eyes",
     "/numbers?step=heights", "/checks", "/checks/pair_strength", "/stop-points", "/trial", "/move", "/close-out",
