@@ -13,6 +13,7 @@ from checklist_app.mechanics import exact
 
 Point = tuple[float, float]
 ARC_STEP_DEG = 4.0
+UPRIGHT = 0.2
 
 
 class Role(Enum):
@@ -186,7 +187,8 @@ def _measured(part: Dimension) -> Iterator[Leaf]:
     for point, other in ((start, end), (end, start)):
         yield _head(other, point, tick, Role.SOLID, part.about)
     middle = ((start[0] + end[0]) / 2.0, (start[1] + end[1]) / 2.0)
-    yield Text(middle, part.words, Role.TEXT_SOFT, Anchor.MIDDLE, -0.4, part.about)
+    upright = part.aside < 0.0 and abs(end[0] - start[0]) < UPRIGHT * abs(end[1] - start[1])
+    yield Text(middle, part.words, Role.TEXT_SOFT, Anchor.START if upright else Anchor.MIDDLE, -0.4, part.about)
 
 
 def _head(start: Point, end: Point, size: float, role: Role, about: tuple[str, ...]) -> Polyline:

@@ -39,7 +39,8 @@ def title(check: Check) -> str:
     'Tilt lengthwise, measured at the trial'
     """
     measured = check.get("note") if check.get("note") == MEASURED else None
-    words = ", ".join(filter(None, (str(check["title"]), check.get("row"), measured)))
+    row = str(check.get("row") or "").replace("_", " ")
+    words = ", ".join(filter(None, (str(check["title"]), row, measured)))
 
     return words[:1].upper() + words[1:]
 
@@ -101,7 +102,8 @@ def spoken(name: str) -> str:
     ('what carries the eye, left', 'centre of gravity, lengthwise', 'old name')
     """
     bare, _, row = name.partition("[")
-    return ", ".join(filter(None, (_all_words().get(bare, bare.replace("_", " ")), row.rstrip("]"))))
+    row = row.rstrip("]").replace("_", " ")
+    return ", ".join(filter(None, (_all_words().get(bare, bare.replace("_", " ")), row)))
 
 
 @cache

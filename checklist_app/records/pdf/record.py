@@ -10,6 +10,7 @@ from checklist_app.records import figures, pictures
 from checklist_app.records.pdf import checks, evidence, sections
 from checklist_app.records.pdf.document import Document
 from checklist_app.records.pdf.first_page import first_page
+from checklist_app.records.pdf.slung import slung
 from checklist_app.records.pdf.views import other_views
 
 AUTHOR = "Checklist app"
@@ -37,6 +38,7 @@ def paper(record: Mapping[str, Any], part: Part) -> bytes:
     if record["kind"] == "supplement":
         sections.supplement(document, record)
     other_views(document, picture, verdicts)
+    slung(document, record)
     sections.answers(document, record)
     checks.checks(document, record)
     sections.gear(document, record)
