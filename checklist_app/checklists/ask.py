@@ -16,11 +16,12 @@ class State(Enum):
 
 @dataclass(frozen=True)
 class Option:
-    """One possibility: what is sent and what is read."""
+    """One possibility: what is sent and what is read; `drawn` names its small drawing."""
 
     value: str
     words: str
     note: str = ""
+    drawn: str = ""
 
 
 @dataclass(frozen=True)

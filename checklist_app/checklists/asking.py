@@ -8,7 +8,7 @@ from checklist_app.checklists.ask import Ask, Option, State
 from checklist_app.checklists.fold import seen
 from checklist_app.checklists.naming import value_words
 from checklist_app.checklists.places import Place, with_row
-from checklist_app.checklists.procedure import PromptKind
+from checklist_app.checklists.procedure import Prompt, PromptKind
 from checklist_app.checklists.prompts import Asked
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.usual import allowed_words, step_of, usual_values
@@ -24,10 +24,10 @@ REASONED = ("dont_know", "not_used")
 
 def asks(world: World, now: Running, places: Iterable[Place], options: Mapping[str, tuple[Option, ...]] | None = None,
          ) -> tuple[Ask, ...]:
-    """The questions of a step that are asked."""
+    """The questions of a step that are asked. A choice between things that are not there is none."""
     every = options or {}
-    return focus_first(tuple(ask(world, now, place, every.get(place.prompt.name, ()))
-                             for place in places if now.is_asked(place)))
+    shown = (place for place in places if now.is_asked(place) and every.get(place.prompt.name, True))
+    return focus_first(tuple(ask(world, now, place, every.get(place.prompt.name, ())) for place in shown))
 
 
 def focus_first(questions: tuple[Ask, ...]) -> tuple[Ask, ...]:
@@ -51,7 +51,7 @@ def ask(world: World, now: Running, place: Place, options: tuple[Option, ...] = 
         data=asked(now, place).data(seen(now.folded, place.path)), entry=str(_key(now, place)) if entry else "",
         why=place.prompt.why, unit=unit_of(place, entry), text=text,
         state=_state(now, place, entry, disputed),
-        shown=_shown(world, value, filled, entry, options, place.prompt.none_words),
+        shown=_shown(world, value, filled, entry, options, place.prompt),
         fault=now.faults.get(place.path, "") or now.out_of_date(place), usual=_usual(entry),
         allowed=_allowed(place, entry), step=step_of(unit_of(place, entry)),
         options=options or _options(place, entry), ways=_ways(entry), how=(value or {}).get("how", ""),
@@ -127,24 +127,26 @@ def _state(now: Running, place: Place, entry: Entry | None, disputed: bool) -> S
         return State.DISPUTED
     if place.path in now.folded.values:
         return State.OPEN if place.path in now.faults else State.DONE
-    filled = _key(now, place) in now.read.sources or _added_up(entry)
+    filled = _key(now, place) in now.read.sources or _added_up(place.prompt, entry)
     return State.FROM_REGISTER if filled else State.OPEN
 
 
 def _shown(world: World, value: Value | None, filled: Any, entry: Entry | None, options: tuple[Option, ...],
-           none_words: str) -> str:
+           prompt: Prompt) -> str:
     """The answer in words: of a choice the words that were chosen."""
     if value is None:
-        return f"{filled.text} {entry.unit if entry else ''}".strip() if filled else _added_up(entry)
-    if value["type"] == "not_used" and none_words:
-        return none_words
+        return f"{filled.text} {entry.unit if entry else ''}".strip() if filled else _added_up(prompt, entry)
+    if value["type"] == "not_used" and prompt.none_words:
+        return prompt.none_words
     chosen = next((option.words for option in options if option.value == _typed(world, value)), "")
     return chosen or value_words(value, world)
 
 
-def _added_up(entry: Entry | None) -> str:
+def _added_up(prompt: Prompt, entry: Entry | None) -> str:
     """What is taken where nobody answers, for an entry that is added up from the gear."""
-    return entry.default.reason if entry is not None and isinstance(entry.default, NotUsed) else ""
+    if entry is None or prompt.killer or not isinstance(entry.default, NotUsed):
+        return ""
+    return entry.default.reason
 
 
 def _usual(entry: Entry | None) -> tuple[str, ...]:
@@ -160,8 +162,13 @@ def _allowed(place: Place, entry: Entry | None) -> str:
 
 def _options(place: Place, entry: Entry | None) -> tuple[Option, ...]:
     if entry is not None and isinstance(entry.kind, type) and issubclass(entry.kind, Enum):
-        return tuple(Option(str(each.value), str(each.value).capitalize()) for each in entry.kind)
-    return tuple(Option(each, each[:1].upper() + each[1:]) for each in place.prompt.choices)
+        return tuple(_option(place.prompt, str(each.value)) for each in entry.kind)
+    return tuple(_option(place.prompt, each) for each in place.prompt.choices)
+
+
+def _option(prompt: Prompt, answer: str) -> Option:
+    words = answer[:1].upper() + answer[1:]
+    return Option(answer, words, prompt.notes.get(answer, ""), answer if prompt.drawn else "")
 
 
 def _ways(entry: Entry | None) -> tuple[Option, ...]:

@@ -1,21 +1,26 @@
-"""The form of an assessment: few questions first, the rest folded."""
-from collections.abc import Mapping
+"""The form of an assessment: how it is slung, then few questions, the rest folded."""
+from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
-from checklist_app.checklists.ask import Ask, Option
+from checklist_app.checklists.ask import Ask
 from checklist_app.checklists.asking import focus_first
-from checklist_app.checklists.assessing import ALL_CG, ALL_LENGTHS, LEFT, RIGHT, numbers, operation
-from checklist_app.checklists.typed_gear import HOOK_SLOTS, LEGS, TypedSlot, leg_slots
-from checklist_app.checklists.usual import allowed_words, step_of, usual_values
-from checklist_app.checklists.usual_case import IN_LINE, LEVEL, STRAIGHT_ON, Tick
-from checklist_app.operations.fields import Field, FieldType
-from checklist_app.operations.graph import Entry, Obtained
-from checklist_app.operations.kinds import KINDS
-from checklist_app.operations.obtained import CG_HOW, LENGTH_HOW
+from checklist_app.checklists.assess_asks import Asks
+from checklist_app.checklists.assessing import ALL_ANGLES, ALL_CG, ALL_LENGTHS
+from checklist_app.checklists.canonical import canonical, digest
+from checklist_app.checklists.places import label
+from checklist_app.checklists.typed_gear import hook_slots, leg_slots
+from checklist_app.checklists.typed_rig import EYES, WITH_LEGS_GIVEN, hook_rows, leg_rows, legs_given_of, rig_of
+from checklist_app.checklists.usual_case import SHED, in_line, level, straight_on
+from checklist_app.mechanics.slings.kinds import Hitch
+from checklist_app.operations.obtained import ANGLE_HOW, CG_HOW, LENGTH_HOW
+from checklist_app.operations.straight_lift.choices import EyesGiven, LegsGiven, Rig
 
-USUAL = {"sling.wll_t": ("1", "2", "3", "5"), "sling.length_m": ("1.00", "1.50", "2.00", "3.00"),
-         "hoist.wll_t": ("1", "2", "3.2", "5")}
-NO_FIELD_TYPE = "text"
+SHAPE_SIGNS = 12
+FROM_WHERE = {
+    EyesGiven.DISTANCE: "Seen from the side, the left eye counts as zero.",
+    EyesGiven.RECTANGLE: "The left front eye counts as zero: lengthwise to the right, crosswise to the rear.",
+    EyesGiven.COORDINATES: "The left eye counts as zero: lengthwise to the right, crosswise to the rear.",
+}
 
 
 @dataclass(frozen=True)
@@ -40,95 +45,111 @@ class Section:
 
 def sections(typed: Mapping[str, str], faults: Mapping[str, str]) -> tuple[Section, ...]:
     """Every section with what was typed still in it."""
-    number = {name: _number(name, entry, typed, faults) for name, _, entry in numbers()}
-    left = {slot.path[-1]: _gear(slot, typed, faults) for slot in leg_slots(LEFT)}
-    right = [ask for slot in leg_slots(RIGHT) for ask in _gear(slot, typed, faults)]
+    rig, asks = rig_of(typed), Asks(typed, faults)
+    first, *others = leg_rows(rig)
     found = (
-        Section("Load and eyes", "Seen from the side, the left eye counts as zero.", (
-            number["mass_kg"], number["eyes_apart_m"], _tick(LEVEL, typed), number["cg_x_m"], number["cg_z_m"],
-            _tick(IN_LINE, typed),
-            _how(ALL_LENGTHS, "How are the lengths known?", LENGTH_HOW, typed),
-            _how(ALL_CG, "How is the centre of gravity known?", CG_HOW, typed)), False),
-        Section("Slings", "Both legs alike. If they differ, say so further down.",
-                (*left["sling"], _hitch(LEFT, typed), _tick(STRAIGHT_ON, typed), number["rigging_kg"]), False),
-        Section("More about the load", "To one side, uneven eyes, underside and top.", (
-            number["cg_y_m"], number["right_eye_higher_m"], number["bottom_z_m"], number["top_z_m"]), True),
-        Section("Fittings and eyes", "What is not there is answered too.",
-                (*left["top_fitting"], *left["bottom_fitting"], *left["eye"], *left["carrier"]), True),
+        Section("How it is slung", "", (asks.rig(rig),), False),
+        Section("Load and eyes", "The eye counts as zero." if rig is Rig.ONE_LEG else FROM_WHERE[EYES[rig]],
+                (*_load(asks, rig), asks.how(ALL_LENGTHS, "How are the lengths known?", LENGTH_HOW),
+                 asks.how(ALL_CG, "How is the centre of gravity known?", CG_HOW)), False),
+        *(Section("Hooks", "Measured as the eyes are.", _hooks_at(asks, rig), False) for _ in hook_rows(rig)[:1]),
+        Section("Slings", "All legs alike. If they differ, say so further down." if others else "",
+                _slings(asks, rig, first, typed), False),
+        Section("More about the load", "To one side, uneven eyes, underside and top.", _more(asks, rig), True),
+        Section("Fittings and eyes", "What is not there is answered too.", _fittings(asks, first), True),
         Section("Hoist and hook", "From the hoist down to where the slings meet.",
-                tuple(ask for slot in HOOK_SLOTS for ask in _gear(slot, typed, faults)), True),
+                tuple(ask for slot in hook_slots(rig) for ask in asks.gear(slot)), True),
         Section("Heights", "How high it goes, and what is above.",
-                (number["lift_height_m"], number["highest_hook_m"], number["room_height_m"]), True),
-        Section("The right leg differs", "What stays open here is as on the left leg.",
-                (*right, _hitch(RIGHT, typed), *(number[f"leg/{row}/leg_length_m"] for row in LEGS)), True),
+                asks.numbers("lift_height_m", "highest_hook_m", "room_height_m"), True),
+        Section("Rules and surroundings", "What rates the slings, and what they have to bear.",
+                (asks.choice("rule_set"), asks.number("sling_temperature_c"), asks.choice("chemicals")), True),
+        *(Section(f"The {label(row)} leg differs", "What stays open here is as on the first leg.",
+                  _other_leg(asks, row, typed), True) for row in others),
     )
     return _one_focus(found)
 
 
-def _number(name: str, entry: Entry, typed: Mapping[str, str], faults: Mapping[str, str]) -> Ask:
-    own_way = entry.name == "mass_kg"
-    side = "Left " if LEFT in name else "Right " if RIGHT in name else ""
-    words = f"{side}{entry.words}"
-    allowed = allowed_words(entry.usual, entry.low, entry.high, entry.unit)
-    return Ask(
-        name=name, kind="number", words=words[:1].upper() + words[1:], unit=entry.unit, text=typed.get(name, ""),
-        fault=faults.get(name, ""), usual=usual_values(entry.usual, entry.unit) if entry.usual else (),
-        allowed=f"{allowed} {entry.hint}".strip(), step=step_of(entry.unit), entry=_drawn(name),
-        ways=tuple(Option(way.name, way.words) for way in entry.obtained) if own_way else (),
-        how=typed.get(f"{name}.how", ""), plus_minus=typed.get(f"{name}.plus_minus", ""),
-        may_not_know=entry.name in operation().table.worst_cases,
-        given="dont_know" if typed.get(f"{name}.dont_know") else "",
-    )
+def shape(found: Iterable[Section]) -> str:
+    """A short name of which questions are asked: another one, and the page's questions are shown anew."""
+    return digest(canonical([ask.name for section in found for ask in section.asks]))[:SHAPE_SIGNS]
 
 
-def _tick(tick: Tick, typed: Mapping[str, str]) -> Ask:
-    return Ask(name=tick.name, kind="plain_tick", words=tick.words, text=typed.get(tick.name, ""))
+def _load(asks: Asks, rig: Rig) -> tuple[Ask, ...]:
+    numbers, given = asks.number, EYES[rig]
+    if given is EyesGiven.RECTANGLE:
+        return (*asks.numbers("mass_kg", "eyes_apart_m", "eyes_across_m", "cg_x_m", "cg_y_m", "cg_z_m"),)
+    if rig is Rig.ONE_LEG:
+        return (*asks.numbers("mass_kg", "cg_x_m", "cg_z_m"), asks.tick(in_line(rig)))
+    if given is EyesGiven.COORDINATES:
+        eyes = (numbers(f"leg/{row}/{name}") for row in leg_rows(rig)[1:] for name in ("eye_x_m", "eye_y_m"))
+        return (numbers("mass_kg"), *eyes, asks.tick(level(rig)), *asks.numbers("cg_x_m", "cg_y_m", "cg_z_m"))
+    return (*asks.numbers("mass_kg", "eyes_apart_m"), asks.tick(level(rig)), *asks.numbers("cg_x_m", "cg_z_m"),
+            asks.tick(in_line(rig)))
 
 
-def _drawn(name: str) -> str:
-    """The quantity as the drawing names it."""
-    if not name.startswith("leg/"):
-        return name
-    return f"{name.rpartition('/')[2]}[{'left' if LEFT in name else 'right'}]"
+def _hooks_at(asks: Asks, rig: Rig) -> tuple[Ask, ...]:
+    left, right = hook_rows(rig)
+    return asks.numbers(f"hook/{left}/hook_at_x_m", f"hook/{right}/hook_at_x_m", f"hook/{right}/hook_over_m")
 
 
-def _gear(slot: TypedSlot, typed: Mapping[str, str], faults: Mapping[str, str]) -> tuple[Ask, ...]:
-    """The questions of one slot: which kind, its facts, or that there is none."""
-    asks = [_fact(slot, field, typed, faults) for field in slot.fields()]
-    if len(slot.kinds) > 1:
-        name = f"{slot.name}.kind"
-        asks.insert(0, Ask(name=name, kind="choice", words=_called(slot), text=typed.get(name, ""),
-                           options=tuple(Option(kind, KINDS[kind].words.capitalize()) for kind in slot.kinds)))
-    if slot.none_words:
-        name = f"{slot.name}.not_used"
-        asks.insert(0, Ask(name=name, kind="plain_tick", words=slot.none_words, text=typed.get(name, "")))
-    return tuple(asks)
+def _slings(asks: Asks, rig: Rig, first: str, typed: Mapping[str, str]) -> tuple[Ask, ...]:
+    sling = next(slot for slot in leg_slots(first) if slot.path[-1] == "sling")
+    way, legs = legs_given_of(typed), []
+    if rig in WITH_LEGS_GIVEN:
+        legs.append(replace(asks.choice("legs_given"), text=way.value))
+    if way is LegsGiven.HOOK_HEIGHT:
+        legs.append(asks.number("hook_over_eyes_m"))
+    if way is LegsGiven.ANGLES:
+        legs += [asks.number(f"leg/{first}/leg_angle_read_deg"), asks.how(ALL_ANGLES, "How are the angles known?",
+                                                                         ANGLE_HOW)]
+    share = (asks.choice("share_rule"),) if rig is Rig.FOUR_LEGS else ()
+    return (*asks.gear(sling), *_hitch(asks, first, typed), *legs, *share, asks.tick(straight_on(rig)),
+            asks.tick(SHED), asks.number("rigging_kg"))
 
 
-def _called(slot: TypedSlot) -> str:
-    """Without its side while both legs are answered in one."""
-    return slot.words.removeprefix("Left ").capitalize() if LEFT in slot.path else slot.words
-
-
-def _fact(slot: TypedSlot, field: Field, typed: Mapping[str, str], faults: Mapping[str, str]) -> Ask:
-    name = f"{slot.name}.{field.name}"
-    usual = USUAL.get(f"{slot.path[-1]}.{field.name}", ())
-    return Ask(name=name, kind="number" if field.type is FieldType.NUMBER else NO_FIELD_TYPE,
-               words=f"{_called(slot)}: {field.words}", unit=field.unit, text=typed.get(name, ""),
-               fault=faults.get(name, ""), usual=usual, step=step_of(field.unit),
-               allowed=allowed_words(field.usual, field.low, field.high, field.unit))
-
-
-def _hitch(row: str, typed: Mapping[str, str]) -> Ask:
+def _hitch(asks: Asks, row: str, typed: Mapping[str, str]) -> tuple[Ask, ...]:
+    """The hitch, and the questions that belong to it."""
     name = f"leg/{row}/hitch"
-    kind = operation().table.entries["hitch"].kind
-    return Ask(name=name, kind="choice", words="How is the sling hitched?" if row == LEFT else "Right hitch",
-               text=typed.get(name, ""), options=tuple(Option(each.value, each.value.capitalize()) for each in kind))
+    hitch = next((each for each in Hitch if each.value == typed.get(name, "")), None)
+    asked = [asks.choice(name)]
+    if hitch is None or hitch is Hitch.STRAIGHT:
+        return tuple(asked)
+    if hitch.is_choked:
+        asked += [asks.number(f"leg/{row}/choke_angle_deg"), asks.choice(f"leg/{row}/stop")]
+    if hitch.is_basket:
+        asked.append(asks.number(f"leg/{row}/part_angle_deg"))
+    if hitch is not Hitch.DOUBLED:
+        asked.append(asks.choice(f"leg/{row}/face"))
+    return (*asked, asks.number(f"leg/{row}/bend_mm", "It bends round nothing"),
+            asks.number(f"leg/{row}/edge_mm", "It touches no edge"), asks.choice(f"leg/{row}/edge_protected"))
 
 
-def _how(name: str, words: str, ways: tuple[Obtained, ...], typed: Mapping[str, str]) -> Ask:
-    options = tuple(Option(way.name, way.words[:1].upper() + way.words[1:]) for way in ways)
-    return Ask(name=name, kind="select", words=words, text=typed.get(name, ""), options=options)
+def _more(asks: Asks, rig: Rig) -> tuple[Ask, ...]:
+    """What a tick answers in the usual case, and the body of the load."""
+    eyes: tuple[str, ...] = ()
+    if EYES[rig] is EyesGiven.DISTANCE:
+        eyes = ("cg_y_m", "right_eye_higher_m")
+    elif rig is Rig.ONE_LEG:
+        eyes = ("cg_y_m",)
+    elif EYES[rig] is EyesGiven.COORDINATES:
+        eyes = tuple(f"leg/{row}/eye_z_m" for row in leg_rows(rig)[1:])
+    return asks.numbers(*eyes, "bottom_z_m", "top_z_m")
+
+
+def _fittings(asks: Asks, row: str) -> tuple[Ask, ...]:
+    slots = {slot.path[-1]: asks.gear(slot) for slot in leg_slots(row)}
+    return (*slots["top_fitting"], *slots["bottom_fitting"], *slots["eye"], asks.choice(f"leg/{row}/eye_turned"),
+            *slots["carrier"])
+
+
+def _other_leg(asks: Asks, row: str, typed: Mapping[str, str]) -> tuple[Ask, ...]:
+    way = legs_given_of(typed)
+    own = {LegsGiven.LENGTHS: "leg_length_m", LegsGiven.ANGLES: "leg_angle_read_deg"}.get(way)
+    rows = (leg_rows(rig_of(typed))[0], row) if row == leg_rows(rig_of(typed))[1] else (row,)
+    lengths = [asks.number(f"leg/{each}/{own}") for each in rows
+               if own is not None and (own == "leg_length_m" or each == row)]
+    gear = (ask for slot in leg_slots(row) for ask in asks.gear(slot))
+    return (*gear, *_hitch(asks, row, typed), *lengths)
 
 
 def _one_focus(found: tuple[Section, ...]) -> tuple[Section, ...]:

@@ -4,21 +4,36 @@ from dataclasses import dataclass
 from typing import Any
 
 from checklist_app.checklists.answers import as_field
-from checklist_app.checklists.typed_gear import LEGS, TypedSlot, typed_slots
-from checklist_app.checklists.usual_case import with_usual
+from checklist_app.checklists.typed_gear import TypedSlot, typed_slots
+from checklist_app.checklists.typed_rig import (
+    EYES,
+    LEGS_GIVEN,
+    OPERATION,
+    RIG,
+    hook_rows,
+    leg_rows,
+    legs_given_of,
+    refitted,
+    rig_of,
+)
+from checklist_app.checklists.usual_case import ORIGIN, with_usual
 from checklist_app.operations.catalogue import OPERATIONS, Operation
 from checklist_app.operations.fields import Fault, Field, FieldType, read_number
 from checklist_app.operations.graph import Day, DontKnow, Entry, NotUsed
+from checklist_app.operations.straight_lift.choices import EyesGiven, LegsGiven, Rig
 from checklist_app.operations.task import Key, Measured, Task
 
-OPERATION = "straight_lift"
-ALL_LENGTHS, ALL_CG = "lengths.how", "cg.how"
-LEFT, RIGHT = LEGS
-LABELS = {LEFT: "left", RIGHT: "right"}
-TASK_NUMBERS = (
-    "mass_kg", "rigging_kg", "eyes_apart_m", "right_eye_higher_m", "cg_x_m", "cg_y_m", "cg_z_m", "bottom_z_m",
-    "top_z_m", "lift_height_m", "highest_hook_m", "room_height_m",
-)
+ALL_LENGTHS, ALL_CG, ALL_ANGLES = "lengths.how", "cg.how", "angles.how"
+OF_LOAD = ("mass_kg", "rigging_kg", "cg_x_m", "cg_y_m", "cg_z_m", "bottom_z_m", "top_z_m", "lift_height_m",
+           "highest_hook_m", "room_height_m", "sling_temperature_c")
+OF_EYES = {EyesGiven.DISTANCE: ("eyes_apart_m", "right_eye_higher_m"),
+           EyesGiven.RECTANGLE: ("eyes_apart_m", "eyes_across_m")}
+OF_LEGS = {LegsGiven.LENGTHS: "leg_length_m", LegsGiven.ANGLES: "leg_angle_read_deg"}
+OF_HITCH = ("choke_angle_deg", "part_angle_deg", "bend_mm", "edge_mm")
+OF_HOOK = ("hook_at_x_m", "hook_over_m")
+CHOICES = (RIG, LEGS_GIVEN, "share_rule", "rule_set", "chemicals", "eyes_given")
+ROW_CHOICES = ("hitch", "edge_protected", "face", "stop", "eye_turned")
+NEVER_ALIKE = frozenset({*ORIGIN, *OF_HOOK})
 SAID_HERE = "typed in as not used"
 
 
@@ -36,55 +51,72 @@ def operation() -> Operation:
 
 
 def assessed(typed: Mapping[str, str], day: str) -> Assessed:
-    """Read a form. What the right leg leaves open is as on the left leg, and the page says so."""
-    filled = completed(typed)
-    answers: dict[Key, Any] = {Key("day"): Day(day)}
+    """Read a form. What the other legs leave open is as on the first leg, and the page says so."""
+    typed = refitted(typed)
+    filled, rig = completed(typed), rig_of(typed)
+    answers: dict[Key, Any] = {Key("day"): Day(day), **dict(_choices(filled, rig))}
     faults: dict[str, str] = {}
-    _add_choice(answers, filled, "eyes_given", filled["eyes_given"], Key("eyes_given"))
-    for row, label in LABELS.items():
-        _add_choice(answers, filled, "hitch", filled.get(f"leg/{row}/hitch", ""), Key("hitch", label))
-    for name, key, entry in numbers():
+    for name, key, entry in numbers(filled):
         answer = _number(entry, name, filled)
         if isinstance(answer, Fault):
             faults[name] = answer.words
         elif answer is not None:
             answers[key] = answer
-    for slot in typed_slots():
+    for slot in typed_slots(rig):
         _add_gear(answers, faults, slot, filled)
     shown = {name: words for name, words in faults.items() if name in typed and typed[name].strip()}
+    rows = {group: tuple(_label(row) for row in ids) for group, ids in
+            (("leg", leg_rows(rig)), ("hook", hook_rows(rig))) if ids}
 
-    return Assessed(Task(answers, {"leg": tuple(LABELS.values())}), shown)
+    return Assessed(Task(answers, rows), shown)
 
 
 def completed(typed: Mapping[str, str]) -> dict[str, str]:
-    """What was typed with what goes without typing, as the page says: usual case, right leg, how it is known."""
-    usual = with_usual(typed)
-    filled = {**usual, **_right_as_left(usual), "eyes_given": "distance"}
-    for name, _, entry in numbers():
+    """What was typed with what goes without typing, as the page says: usual case, other legs, how it is known."""
+    usual = with_usual(refitted(typed))
+    rig = rig_of(usual)
+    filled = {**usual, RIG: rig.value, LEGS_GIVEN: legs_given_of(usual).value, "eyes_given": EYES[rig].value}
+    for group, rows in (("leg", leg_rows(rig)), ("hook", hook_rows(rig))):
+        for row in rows[1:]:
+            filled |= _as_first(usual, f"{group}/{rows[0]}/", f"{group}/{row}/")
+    for name, _, entry in numbers(filled):
         if filled.get(name, "").strip() and (how := how_of(name, entry, filled)):
             filled[f"{name}.how"] = how
     return filled
 
 
-def numbers() -> Iterator[tuple[str, Key, Entry]]:
-    """Every number that is asked: its field, its key, its entry. Eyes are given by their distance here."""
-    table = operation().table
-    for name in TASK_NUMBERS:
-        yield name, Key(name), table.entries[name]
-    for row, label in LABELS.items():
-        yield f"leg/{row}/leg_length_m", Key("leg_length_m", label), table.entries["leg_length_m"]
+def numbers(typed: Mapping[str, str]) -> Iterator[tuple[str, Key, Entry]]:
+    """Every number that this rig asks: its field, its key, its entry."""
+    rig, way = rig_of(typed), legs_given_of(typed)
+    entries = operation().table.entries
+    height = ("hook_over_eyes_m",) if way is LegsGiven.HOOK_HEIGHT else ()
+    for name in (*OF_LOAD, *OF_EYES.get(EYES[rig], ()), *height):
+        yield name, Key(name), entries[name]
+    of_row = (*((OF_LEGS[way],) if way in OF_LEGS else ()), *OF_HITCH,
+              *(ORIGIN if EYES[rig] is EyesGiven.COORDINATES else ()))
+    for group, rows, asked in (("leg", leg_rows(rig), of_row), ("hook", hook_rows(rig), OF_HOOK)):
+        for row in rows:
+            for name in asked:
+                yield f"{group}/{row}/{name}", Key(name, _label(row)), entries[name]
 
 
 def how_of(name: str, entry: Entry, typed: Mapping[str, str]) -> str:
-    """How a number was come by: said at its field, or once for all lengths."""
-    every = ALL_CG if name.startswith("cg_") else ALL_LENGTHS
+    """How a number was come by: said at its field, or once for all of its sort."""
+    every = ALL_CG if name.startswith("cg_") else ALL_ANGLES if entry.unit == "°" else ALL_LENGTHS
     said = typed.get(f"{name}.how", "") or typed.get(every, "")
     return said if said in {way.name for way in entry.obtained} else ""
+
+
+def _label(row: str) -> str:
+    """The row as the operation calls it."""
+    return row.partition("-")[2] or row
 
 
 def _number(entry: Entry, name: str, typed: Mapping[str, str]) -> Any:
     if typed.get(f"{name}.dont_know"):
         return DontKnow()
+    if typed.get(f"{name}.not_used") and entry.may_be_none:
+        return NotUsed(SAID_HERE)
     text = typed.get(name, "").strip()
     if not text:
         return None
@@ -100,15 +132,19 @@ def _number(entry: Entry, name: str, typed: Mapping[str, str]) -> Any:
     return Measured(number, typed.get(f"{name}.how") or None, away)
 
 
-def _add_choice(answers: dict[Key, Any], typed: Mapping[str, str], entry: str, text: str, key: Key) -> None:
-    kind = operation().table.entries[entry].kind
-    found = next((each for each in kind if each.value == text), None)
-    if found is not None:
-        answers[key] = found
+def _choices(typed: Mapping[str, str], rig: Rig) -> Iterator[tuple[Key, Any]]:
+    """What was chosen, for the lift and for each leg; what is no choice of a question is none."""
+    fields = [(name, Key(name)) for name in CHOICES]
+    fields += [(f"leg/{row}/{name}", Key(name, _label(row))) for row in leg_rows(rig) for name in ROW_CHOICES]
+    for field, key in fields:
+        kind = operation().table.entries[key.name].kind
+        found = next((each for each in kind if each.value == typed.get(field, "")), None)
+        if found is not None:
+            yield key, found
 
 
 def _add_gear(answers: dict[Key, Any], faults: dict[str, str], slot: TypedSlot, typed: Mapping[str, str]) -> None:
-    key = Key(slot.path[-1], LABELS[slot.path[1]] if len(slot.path) == 3 else None)
+    key = Key(slot.path[-1], _label(slot.path[1]) if len(slot.path) == 3 else None)
     gear = slot.gear(typed)
     if gear is not None:
         answers[key] = gear
@@ -117,14 +153,15 @@ def _add_gear(answers: dict[Key, Any], faults: dict[str, str], slot: TypedSlot, 
         answers[key] = NotUsed(SAID_HERE)
 
 
-def _right_as_left(typed: Mapping[str, str]) -> dict[str, str]:
-    """What the right leg leaves open, taken from the left; a slot answered on the right stands for itself."""
+def _as_first(typed: Mapping[str, str], first: str, other: str) -> dict[str, str]:
+    """What another row leaves open, taken from the first; a slot answered there stands for itself."""
     found = {}
     for name, text in typed.items():
-        if not name.startswith(f"leg/{LEFT}/") or not text.strip():
+        if not name.startswith(first) or not text.strip():
             continue
-        slot, dot, fact = name.removeprefix(f"leg/{LEFT}/").partition(".")
-        own = f"leg/{RIGHT}/{slot}"
-        if not any(each.partition(".")[0] == own and said.strip() for each, said in typed.items()):
+        slot, dot, fact = name.removeprefix(first).partition(".")
+        own = f"{other}{slot}"
+        answered = any(each.partition(".")[0] == own and said.strip() for each, said in typed.items())
+        if slot not in NEVER_ALIKE and not answered:
             found[f"{own}{dot}{fact}"] = text
     return found

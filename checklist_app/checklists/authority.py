@@ -38,7 +38,8 @@ def _belongs_here(entry: Entry) -> bool:
         return entry.type in SAID_AT_HOLD.get(entry.path[-1], ("signature",))
     if first in SAID_AT:
         return entry.path == (first,) and entry.type in SAID_AT[first]
-    return entry.type not in ("signature", "guest", "go_on", "stop", "closing", "begin", "acknowledge", SEND_BACK)
+    return entry.type not in (
+        "signature", "guest", "go_on", "stop", "closing", "begin", "acknowledge", SEND_BACK, "rig")
 
 
 def holds_capacity(world: World, person: str, capacity: str, day: str) -> bool:

@@ -11,13 +11,15 @@ from checklist_app.checklists.forms import Taken, take
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.running import running
 from checklist_app.checklists.steps import screens
-from checklist_app.checklists.typed_gear import KIND, typed_slots
+from checklist_app.checklists.typed_gear import typed_slots
+from checklist_app.checklists.typed_rig import RIG, rig_of
 from checklist_app.checklists.world import World
 from checklist_app.operations.kinds import KINDS
 
 CARRY = "carry."
 STAGES = ("kit", "numbers")
 COMPANIONS = frozenset({"", "how", "plus_minus", "dont_know", "not_used", "reason"})
+NOT_CARRIED = frozenset({"load", "shape", "example"})
 MARKED_HERE = {"marked": "no", "origin": "bought"}
 
 
@@ -42,6 +44,7 @@ def keep_carried(request: Request, world: World, made: Made, task: str) -> Taken
     if not _fields(request):
         return Taken()
     found = completed(_fields(request))
+    made.say(("task", task), (RIG,), values.choice(found[RIG]))
     _add_gear(made, task, found, world.today)
     begun_world = world.with_entries(made.keep, made.parts)
     now = running(begun_world, task)
@@ -56,7 +59,7 @@ def _fields(request: Request) -> dict[str, str]:
     if request.method == "POST":
         return {name.removeprefix(CARRY): request.one(name) for name in request.form
                 if name.startswith(CARRY) and request.one(name)}
-    return {name: text for name, text in request.query.items() if text.strip() and name != "load"}
+    return {name: text for name, text in request.query.items() if text.strip() and name not in NOT_CARRIED}
 
 
 def _is_answer(name: str) -> bool:
@@ -66,9 +69,8 @@ def _is_answer(name: str) -> bool:
 
 def _add_gear(made: Made, task: str, found: Mapping[str, str], day: str) -> None:
     """Gear that was only typed in: incoming, not marked, so that nobody signs before somebody has seen it."""
-    for slot in typed_slots():
-        facts = slot.facts(found)
-        kind = found.get(f"{slot.name}.{KIND}") or slot.kinds[0]
+    for slot in typed_slots(rig_of(found)):
+        facts, kind = slot.facts(found), slot.kind(found)
         if not facts or kind not in KINDS:
             continue
         name = f"new-{made.next_name}"

@@ -2,6 +2,7 @@
 from collections.abc import Mapping
 
 from checklist_app.checklists.ask import Option
+from checklist_app.checklists.last_rig import again_options
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.words import own_number
@@ -10,7 +11,8 @@ from checklist_app.checklists.world import World
 
 def choices(world: World, now: Running) -> Mapping[str, tuple[Option, ...]]:
     """The loads, the places, and the build states of the load that was picked, by the name of their prompt."""
-    return {"load": _items(world, "load"), "place": _items(world, "place"), "build_state": build_states(now.load)}
+    return {"load": _items(world, "load"), "place": _items(world, "place"), "build_state": build_states(now.load),
+            "again": again_options(world, now)}
 
 
 def build_states(load: Item | None) -> tuple[Option, ...]:

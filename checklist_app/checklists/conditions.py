@@ -1,6 +1,7 @@
 """When a question is asked at all: "hitch=choked|basket" after one of these answers, "edge_mm!=not used" after another.
 
-A condition on an entry of the same row is about that row. What nobody answered meets no condition.
+A condition on an entry of the same row is about that row. What nobody answered meets no condition, unless the
+operation has a choice that it takes then.
 """
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -48,11 +49,11 @@ def condition(text: str) -> Condition:
 def is_asked(place: Place, table: Table, given: Mapping[Key, Any], labels: Mapping[str, str], folded: Folded) -> bool:
     """Whether a question is asked, by what stands: entered, or filled by a register."""
     for each in map(condition, place.prompt.only_for):
-        home = table.home.get(each.name)
-        if each.name not in table.entries:
+        if (entry := table.entries.get(each.name)) is None:
             said = _plain(folded, (each.name,))
         else:
-            said = _said(given.get(Key(each.name, labels.get(place.row) if home is not None else None)))
+            key = Key(each.name, labels.get(place.row) if table.home[each.name] is not None else None)
+            said = _said(given.get(key, entry.default if isinstance(entry.default, Enum) else None))
         if not each.holds(said):
             return False
     return True

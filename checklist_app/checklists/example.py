@@ -2,14 +2,18 @@
 from collections.abc import Iterator, Mapping
 from typing import Any
 
-from checklist_app.checklists.assessing import ALL_CG, ALL_LENGTHS, LEFT, operation
+from checklist_app.checklists.assessing import ALL_CG, ALL_LENGTHS, operation
 from checklist_app.checklists.typed_gear import HOOK_SLOTS, TypedSlot, leg_slots
+from checklist_app.checklists.typed_rig import RIG, leg_rows
+from checklist_app.operations.straight_lift.choices import Rig
+
+LEFT = leg_rows(Rig.TWO_LEGS)[0]
 
 
 def example() -> dict[str, str]:
     """Every answer of the example, by the name of its field. Its legs are alike, so one of them is typed."""
     data = operation().example
-    typed = dict(_entries("", data["entries"], HOOK_SLOTS))
+    typed = {RIG: Rig.TWO_LEGS.value} | dict(_entries("", data["entries"], HOOK_SLOTS))
     typed["rigging_kg"] = f"{_rigging_kg(data):g}"
     typed[ALL_LENGTHS], typed[ALL_CG] = "tape", "trial"
     typed.update(_entries(f"leg/{LEFT}/", data["legs"][0], leg_slots(LEFT)))
@@ -46,6 +50,6 @@ def _gear(slot: TypedSlot, answer: Mapping[str, Any]) -> Iterator[tuple[str, str
     facts = {**answer, **(answer["ratings"][-1] if slot.rated else {})}
     if len(slot.kinds) > 1:
         yield f"{slot.name}.kind", str(answer["kind"])
-    for field in slot.fields():
+    for field in slot.fields({f"{slot.name}.kind": str(answer.get("kind", ""))}):
         if field.name in facts:
             yield f"{slot.name}.{field.name}", str(facts[field.name])

@@ -6,8 +6,8 @@ from dataclasses import dataclass, field
 from checklist_app.checklists.entry import Entry, Path
 from checklist_app.checklists.values import Value
 
-SEVERAL_STAND = frozenset({"holds", "stop", "acknowledge", "custody", "quarantine", "examination"})
-"""Prompts at which two entries beside each other are no disagreement: sign-offs, stops, states of gear."""
+SEVERAL_STAND = frozenset({"holds", "stop", "acknowledge", "custody", "quarantine", "examination", "last_rig"})
+"""Prompts at which two entries beside each other are no disagreement: sign-offs, stops, states of gear, good rigs."""
 
 
 @dataclass(frozen=True)

@@ -10,7 +10,7 @@ from checklist_app.checklists.conditions import may_be_asked
 from checklist_app.checklists.entry import Path
 from checklist_app.checklists.filled import build_state
 from checklist_app.checklists.fold import Folded
-from checklist_app.checklists.legs import SLING, legs_of
+from checklist_app.checklists.legs import most_places
 from checklist_app.checklists.places import Place, places
 from checklist_app.checklists.procedure import Procedure, Prompt, PromptKind
 from checklist_app.checklists.register import Item
@@ -83,7 +83,7 @@ def _twice(folded: Folded, unasked: Set[Path], items: Mapping[Path, Item]) -> It
               and value["type"] == "pick" and value["subject"].partition("/")[0] in WITH_ONE_PLACE}
     counted = Counter(picked.values())
     for path, subject in picked.items():
-        most = legs_of(items[path]) if path in items and path[-1] == SLING else 1
+        most = most_places(items[path], path, folded) if path in items else 1
         if counted[subject] > most:
             yield path, _too_often(subject.partition("/")[2], counted[subject], most)
 

@@ -1,7 +1,7 @@
 """A procedure is data: stages by place and moment, steps of a screenful, prompts, and holds with their scope."""
 import tomllib
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from enum import Enum
 from functools import cache
 from importlib.resources import files
@@ -26,7 +26,8 @@ class Prompt:
 
     `killer`: without it nobody signs. `right`: the one answer of a choice that lets work go on. `felt`: the gear is
     also ticked as looked at and felt. `none_words`: what "not used" is called here. `only_for`: asked only while every
-    one of these conditions holds, each as `conditions.py` reads it.
+    one of these conditions holds, each as `conditions.py` reads it. `notes`: what an answer means, by the answer.
+    `drawn`: each answer has a small drawing.
     """
 
     name: str
@@ -44,6 +45,8 @@ class Prompt:
     killer: bool = False
     felt: bool = False
     only_for: tuple[str, ...] = ()
+    notes: Mapping[str, str] = field(default_factory=dict, hash=False)
+    drawn: bool = False
 
 
 @dataclass(frozen=True)

@@ -124,9 +124,13 @@ class Running:
         return f"The task says {day(self.day)}. Today is {day(self.today)}. Confirm the day on which it is lifted."
 
     def is_given(self, place: Place) -> bool:
-        """Whether the operation has an answer: entered, from a register, or one it may do without."""
+        """Whether the operation has an answer: entered, from a register, or one it may do without.
+
+        What the procedure will not do without is asked, whatever the operation would take for it.
+        """
         entry = self.table.entries[place.prompt.name]
-        return Key(place.prompt.name, self.read.labels.get(place.row)) in self.task.answers or entry.default is not None
+        spared = entry.default is not None and not place.prompt.killer
+        return Key(place.prompt.name, self.read.labels.get(place.row)) in self.task.answers or spared
 
     def _untouched(self, place: Place) -> bool:
         """Whether the gear was picked but not yet looked at and felt."""

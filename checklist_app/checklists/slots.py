@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from checklist_app.checklists.ask import Ask, Option
+from checklist_app.checklists.legs import used_up
 from checklist_app.checklists.places import Place, with_row
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.running import Running
@@ -29,7 +30,7 @@ class Slot:
     @staticmethod
     def words_of(place: Place, entry: Entry) -> str:
         """What the slot is called, with its row in front: "Left sling"."""
-        return with_row(place.label, entry.words)
+        return with_row(place.label, place.prompt.words or entry.words)
 
 
 def slot_of(now: Running, place: Place, question: Ask, number: int, of: int) -> Slot:
@@ -51,7 +52,7 @@ def store(world: World, now: Running, place: Place) -> list[Item]:
     """What the register has for a slot: what can be picked first, then what cannot, with its reason."""
     kinds = gear_kinds(now.table.entries[place.prompt.name])
     registers = dict.fromkeys(KINDS[kind].register for kind in kinds)
-    taken = {item.subject for path, item in now.items.items() if path != place.path}
+    taken = used_up(now.items, place.path, now.folded)
     found = [item for register in registers for item in world.items(register).values()
              if item.kind in kinds and item.subject not in taken]
     return sorted(found, key=lambda item: (bool(why_out(item)), item.kind, item.id))

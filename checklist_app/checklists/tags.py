@@ -4,9 +4,9 @@ from dataclasses import dataclass
 from typing import Any
 
 from checklist_app.checklists.register import USABLE, Item
-from checklist_app.checklists.words import day
+from checklist_app.checklists.words import day, sentence
 from checklist_app.operations.fields import Field, FieldType, read_number
-from checklist_app.operations.kinds import KINDS
+from checklist_app.operations.kinds import GEAR_SET, KINDS
 from checklist_app.operations.words import figure
 
 COLOURS: Mapping[float, str] = {1.0: "violet", 2.0: "green", 3.0: "yellow", 4.0: "grey", 5.0: "red", 6.0: "brown",
@@ -65,6 +65,8 @@ def why_out(item: Item) -> str:
 def _words(item: Item) -> str:
     kind = KINDS.get(item.kind)
     words = (kind.words if kind else item.kind or "unknown").capitalize()
+    if item.kind == GEAR_SET:
+        return f"{words}: {', '.join(str(row.get('item', '')) for row in item.facts.get('items', ()))}"
     length_m = _number(item.facts.get("length_m"))
     named = f"{words}, {item.title}" if item.title != item.id else words
 
@@ -90,6 +92,8 @@ def _note(item: Item) -> str:
         return f"{'; '.join(state.quarantined).rstrip('.')}. Since {day(state.since)}."
     if state.overdue:
         return f"Was due {day(state.due)}."
+    if item.kind == GEAR_SET:
+        return sentence(item.title) if item.title != item.id else ""
     examined = f"Next due {day(state.due)}." if state.due else "No examination entered."
 
     return f"Incoming: it can be assessed, not signed. {examined}" if state.custody == "incoming" else examined

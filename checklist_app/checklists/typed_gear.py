@@ -5,12 +5,18 @@ from typing import Any
 
 from checklist_app.checklists.entry import Path
 from checklist_app.checklists.places import label
+from checklist_app.checklists.typed_rig import hook_rows, leg_rows
 from checklist_app.operations.fields import Field
 from checklist_app.operations.gear import Gear, kind_of, make
 from checklist_app.operations.kinds import RATING_COLUMNS
+from checklist_app.operations.straight_lift.choices import Rig
 
 KIND, NONE = "kind", "not_used"
-LEGS = ("1-left", "2-right")
+OF_KIND = {
+    "flat_sling": ("fibre", "thickness_mm"), "round_sling": ("fibre", "thickness_mm"),
+    "chain_sling": ("grade", "size_mm"), "wire_rope_sling": ("diameter_mm", "core", "termination"),
+}
+"""What else is asked of a kind, once it was said."""
 
 
 @dataclass(frozen=True)
@@ -29,38 +35,44 @@ class TypedSlot:
         """What its form fields begin with."""
         return "/".join(self.path)
 
-    def fields(self) -> tuple[Field, ...]:
+    def kind(self, typed: Mapping[str, str]) -> str:
+        """The kind that was said, or the only one there is; empty while it is open."""
+        said = typed.get(f"{self.name}.{KIND}", "")
+        return said if said in self.kinds else self.kinds[0] if len(self.kinds) == 1 else ""
+
+    def fields(self, typed: Mapping[str, str] | None = None) -> tuple[Field, ...]:
         """The facts asked, as fields."""
-        own = {field.name: field for field in kind_of(self.kinds[0]).fields}
-        return (*(RATING_COLUMNS if self.rated else ()), *(own[name] for name in self.facts_asked))
+        kind = self.kind(typed or {})
+        own = {field.name: field for field in kind_of(kind or self.kinds[0]).fields}
+        asked = (*self.facts_asked, *OF_KIND.get(kind, ()))
+        return (*(RATING_COLUMNS if self.rated else ()), *(own[name] for name in asked if name in own))
 
     def facts(self, typed: Mapping[str, str]) -> dict[str, Any]:
         """What was typed, as facts of the kind; empty while nothing was."""
-        given = {field.name: typed.get(f"{self.name}.{field.name}", "").strip() for field in self.fields()}
+        given = {field.name: typed.get(f"{self.name}.{field.name}", "").strip() for field in self.fields(typed)}
         given = {name: text for name, text in given.items() if text}
         rating = {name: given.pop(name) for name in ("up_to_deg", "wll_t") if self.rated and name in given}
         return given | ({"ratings": [rating]} if rating else {})
 
     def gear(self, typed: Mapping[str, str]) -> Gear | None:
         """The gear that was typed; none while nothing was. It comes from no register, so it has no state."""
-        facts = self.facts(typed)
-        kind = typed.get(f"{self.name}.{KIND}", "")
-        chosen = kind if kind in self.kinds else self.kinds[0] if len(self.kinds) == 1 else ""
-        return make(chosen, self.words.lower(), facts) if facts and chosen else None
+        facts, kind = self.facts(typed), self.kind(typed)
+        return make(kind, self.words.lower(), facts) if facts and kind else None
 
 
+SLINGS = ("round_sling", "flat_sling", "chain_sling", "wire_rope_sling")
 LEG_SLOTS = (
-    ("sling", "sling", ("round_sling", "flat_sling"), ("wll_t", "length_m"), False, ""),
+    ("sling", "sling", SLINGS, ("wll_t", "length_m"), False, ""),
     ("top_fitting", "fitting at the top", ("shackle", "hook"), ("wll_t", "reach_m"), False, "No fitting at the top"),
     ("bottom_fitting", "fitting at the bottom", ("shackle", "hook"), ("wll_t", "reach_m"), False,
      "No fitting at the bottom"),
-    ("eye", "lifting eye", ("eye",), ("reach_m",), True, "No eye: the point is itself a lug"),
+    ("eye", "lifting eye", ("eye",), ("form", "reach_m"), True, "No eye: the point is itself a lug"),
     ("carrier", "what carries the eye", ("pick_point",), ("evidence",), True, ""),
 )
 HOOK_SLOTS = (
     TypedSlot(("hoist",), "Hoist", ("hoist",), ("wll_t",)),
     TypedSlot(("load_cell",), "Load cell", ("load_cell",), ("wll_t", "reach_m"), none_words="No load cell"),
-    TypedSlot(("hook_fitting",), "Fitting that gathers both legs", ("shackle", "hook"), ("wll_t", "reach_m"),
+    TypedSlot(("hook_fitting",), "Fitting on the hook", ("shackle", "hook", "master_link"), ("wll_t", "reach_m"),
               none_words="Slings go straight on the hook"),
 )
 
@@ -71,8 +83,17 @@ def leg_slots(row: str) -> tuple[TypedSlot, ...]:
                  for name, words, kinds, asked, rated, none in LEG_SLOTS)
 
 
-def typed_slots() -> Iterator[TypedSlot]:
+def hook_slots(rig: Rig) -> tuple[TypedSlot, ...]:
+    """The slots of the one hook, or of each of two."""
+    return tuple(slot for row in hook_rows(rig) for slot in (
+        TypedSlot(("hook", row, "hook_hoist"), f"{label(row)} hoist".capitalize(), ("hoist",), ("wll_t",)),
+        TypedSlot(("hook", row, "hook_load_cell"), f"{label(row)} load cell".capitalize(), ("load_cell",),
+                  ("wll_t", "reach_m"), none_words=f"No load cell, {label(row)}"),
+    )) or HOOK_SLOTS
+
+
+def typed_slots(rig: Rig) -> Iterator[TypedSlot]:
     """Every slot of the load path, from the hoist down."""
-    yield from HOOK_SLOTS
-    for row in LEGS:
+    yield from hook_slots(rig)
+    for row in leg_rows(rig):
         yield from leg_slots(row)

@@ -1,10 +1,11 @@
-"""The usual case in three ticks: each answers several questions of an assessment at once, and says which."""
+"""The usual case in a few ticks: each answers several questions of an assessment at once, and says which."""
 from collections.abc import Mapping
 from dataclasses import dataclass
 
-from checklist_app.checklists.typed_gear import LEGS
+from checklist_app.checklists.typed_rig import EYES, hook_rows, leg_rows, rig_of
+from checklist_app.operations.straight_lift.choices import EyesGiven, Rig
 
-LEFT = LEGS[0]
+ORIGIN = ("eye_x_m", "eye_y_m", "eye_z_m")
 
 
 @dataclass(frozen=True)
@@ -16,14 +17,35 @@ class Tick:
     answers: Mapping[str, str]
 
 
-LEVEL = Tick("usual.level", "Both eyes are at one height", {"right_eye_higher_m": "0"})
-IN_LINE = Tick("usual.in_line", "Crosswise it lies in line with the eyes", {"cg_y_m": "0"})
-STRAIGHT_ON = Tick(
-    "usual.straight_on", "Slings go straight on hook and eyes: no shackle, no fitting, no load cell",
-    {f"{slot}.not_used": "yes"
-     for slot in ("load_cell", "hook_fitting", f"leg/{LEFT}/top_fitting", f"leg/{LEFT}/bottom_fitting")},
-)
-TICKS = (LEVEL, IN_LINE, STRAIGHT_ON)
+def level(rig: Rig) -> Tick:
+    """All eyes at one height."""
+    if EYES[rig] is EyesGiven.DISTANCE:
+        return Tick("usual.level", "Both eyes are at one height", {"right_eye_higher_m": "0"})
+    return Tick("usual.level", "All eyes are at one height", {f"leg/{row}/eye_z_m": "0" for row in leg_rows(rig)})
+
+
+def in_line(rig: Rig) -> Tick:
+    """Nothing to one side."""
+    under = "Crosswise it lies under the eye" if rig is Rig.ONE_LEG else "Crosswise it lies in line with the eyes"
+    return Tick("usual.in_line", under, {"cg_y_m": "0"})
+
+
+def straight_on(rig: Rig) -> Tick:
+    """Nothing between hook, sling and eye."""
+    hooks = [f"hook/{row}/hook_load_cell" for row in hook_rows(rig)] or ["load_cell", "hook_fitting"]
+    first = leg_rows(rig)[0]
+    none = (*hooks, f"leg/{first}/top_fitting", f"leg/{first}/bottom_fitting")
+    return Tick("usual.straight_on", "Slings go straight on hook and eyes: no shackle, no fitting, no load cell",
+                {f"{slot}.not_used": "yes" for slot in none})
+
+
+SHED = Tick("usual.shed", "About 20 °C, and nothing that eats into slings", {
+    "sling_temperature_c": "20", "chemicals": "none"})
+
+
+def ticks(rig: Rig) -> tuple[Tick, ...]:
+    """Those that a rig knows."""
+    return (level(rig), in_line(rig), straight_on(rig), SHED)
 
 
 def with_usual(typed: Mapping[str, str]) -> dict[str, str]:
@@ -36,8 +58,14 @@ def with_usual(typed: Mapping[str, str]) -> dict[str, str]:
         '0.05'
     """
     answered = {name.partition(".")[0] for name, text in typed.items() if text.strip()}
-    found = dict(typed)
-    for tick in TICKS:
+    rig, found = rig_of(typed), dict(typed)
+    for tick in ticks(rig):
         if typed.get(tick.name, "").strip():
             found.update({name: text for name, text in tick.answers.items() if name.partition(".")[0] not in answered})
-    return found
+    return {**found, **_measured_from(rig)}
+
+
+def _measured_from(rig: Rig) -> dict[str, str]:
+    """Where measuring starts: the first eye, and the height of the left hook. The page says so."""
+    eye = {f"leg/{leg_rows(rig)[0]}/{name}": "0" for name in ORIGIN} if EYES[rig] is EyesGiven.COORDINATES else {}
+    return eye | {f"hook/{row}/hook_over_m": "0" for row in hook_rows(rig)[:1]}

@@ -50,6 +50,7 @@ SHAPES: Mapping[str, Shape] = {
     "closing": Shape(("text",), ("part",)),
     "send_back": Shape(("part",)),
     "lost": Shape(("part",)),
+    "rig": Shape(("task", "part")),
     "version": Shape(("schema", "part")),
     "custody": Shape(("text", "since"), ("part",)),
     "quarantine": Shape(("since",), ("part",)),

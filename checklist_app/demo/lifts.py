@@ -8,6 +8,7 @@ from datetime import UTC, datetime, time, timedelta
 from pathlib import Path
 from typing import Any
 
+from checklist_app.checklists.places import label
 from checklist_app.checklists.procedure import Procedure, PromptKind, newest
 from checklist_app.demo.data import pins, table
 from checklist_app.demo.phone import Clock, Phone
@@ -16,7 +17,7 @@ from checklist_app.web.app import create_app
 OPERATION = "straight_lift"
 SEEN = re.compile(r'name="shown" value="([^"]*)"')
 TRIAL = re.compile(r"step=lifted\.([\w-]+)")
-SIDES = ("1-left", "2-right")
+TWO_LEGS = "two legs on one hook"
 STARTS = (time(7, 40), time(13, 10))
 TO_THE_HOLD = timedelta(minutes=40)
 WHY_NONE = "not needed here"
@@ -93,6 +94,8 @@ class Lift:
                  begun: Begun) -> None:
         self.phone, self.clock, self.script, self.people, self.begun = phone, clock, script, people, begun
         self.procedure: Procedure = newest(OPERATION)
+        self.rig = script.get("rig", TWO_LEGS)
+        self.sides = self.procedure.follows["leg"].rows[self.rig]
         self.task = ""
 
     def carry_out(self, number: int) -> None:
@@ -117,17 +120,18 @@ class Lift:
 
     def fetch_kit(self) -> None:
         script = self.script
+        self.post("kit/rig", rig=self.rig)
         self.slot("hoist", f"machine/{script['hoist']}")
         self.slot("load_cell", gear(script.get("load_cell")))
-        self.slot("hook_fitting", None)
-        for number, side in enumerate(SIDES):
+        self.slot("hook_fitting", gear(script.get("hook_fitting")))
+        for number, side in enumerate(self.sides):
             row = f"leg.{side}"
             self.slot(f"{row}.top_fitting", None)
             self.slot(f"{row}.sling", gear(script["slings"][number]))
-            self.post(f"kit/{row}.hitch", **{f"leg/{side}/hitch": "straight"})
-            self.slot(f"{row}.bottom_fitting", gear(script["bottom"][number]))
+            self.post(f"kit/{row}.hitch", **{f"leg/{side}/hitch": script.get("hitch", {}).get("hitch", "straight")})
+            self.slot(f"{row}.bottom_fitting", gear(script["bottom"][number]) if "bottom" in script else None)
             self.slot(f"{row}.eye", None)
-            self.post(f"kit/{row}.carrier", **{f"leg/{side}/carrier": f"load/{script['load']}@{side[2:]}"})
+            self.post(f"kit/{row}.carrier", **{f"leg/{side}/carrier": f"load/{script['load']}@{label(side)}"})
 
     def slot(self, slot: str, subject: str | None) -> None:
         """Fetched, looked at and felt; or answered that there is none."""
@@ -140,6 +144,11 @@ class Lift:
     def enter_numbers(self) -> None:
         if (mass := self.script.get("mass_kg")) is not None:
             self.post("numbers?step=mass", **{"mass_kg": mass["text"], "mass_kg.how": mass["how"]})
+        self.post("numbers?step=legs", **{"legs_given": "lengths"} | self.script.get("legs", {}))
+        for side in self.sides if "hitch" in self.script else ():
+            self.post(f"numbers?step=hitch.{side}", **{
+                f"leg/{side}/{name}": text for name, text in self.script["hitch"].items() if name != "hitch"})
+        self.post("numbers?step=around", sling_temperature_c="20", chemicals="none")
         self.post("numbers?step=heights",
                   **{"lift_height_m": self.script["lift_height_m"], "lift_height_m.how": "tape"})
 

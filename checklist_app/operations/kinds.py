@@ -65,6 +65,13 @@ def flatter_is_not_more(facts: Facts) -> dict[str, str]:
     return {}
 
 
+def each_item_once(facts: Facts) -> dict[str, str]:
+    """An item lies in a set once."""
+    names = [str(row["item"]).casefold() for row in facts.get("items", ())]
+    again = next((number for number, name in enumerate(names) if name in names[:number]), None)
+    return {} if again is None else {f"items/{again}/item": "It is in this set already. Take one of the two away."}
+
+
 def top_over_bottom(facts: Facts) -> dict[str, str]:
     """The highest part lies over the underside."""
     top, bottom = facts.get("top_z_m"), facts.get("bottom_z_m")
@@ -210,6 +217,18 @@ HOIST = (
 LOAD_CELL = (*MADE, WLL, REACH, Field("calibrated_until", "calibrated until", DATE), *KEPT)
 OWN_BEAM = (*MADE, WLL, Field("length_m", "length", NUMBER, "m", 0.1, 20.0, True, usual=(0.5, 4.0)), *KEPT)
 OF_LEGS = (flatter_is_not_more,)
+GEAR_SET = "gear_set"
+SET_SLOTS = {
+    "fitting on the hook": "hook_fitting", "load cell": "load_cell", "fitting at the top": "top_fitting",
+    "sling": "sling", "fitting at the bottom": "bottom_fitting", "eye": "eye",
+}
+SET = (
+    Field("name", "what it is called", hint="Such as: two legs of 2 t, 1.5 m."),
+    Field("items", "its items", ROWS, required=True, hint="From the hook down, leg by leg.", columns=(
+        Field("item", "number on its tag", required=True),
+        Field("slot", "where it hangs", CHOICE, required=True, choices=tuple(SET_SLOTS)),
+    )),
+)
 
 KINDS = {
     kind.name: kind
@@ -223,6 +242,7 @@ KINDS = {
         Kind("hook", "hook", "hooks", "gear", (*MADE, WLL, REACH, *KEPT)),
         Kind("master_link", "master link", "master links", "gear", (*MADE, WLL, REACH, *KEPT)),
         Kind("eye", "lifting eye", "lifting eyes", "gear", EYE, rules=(ratings_go_down,)),
+        Kind(GEAR_SET, "gear set", "gear sets", "gear", SET, rules=(each_item_once,)),
         Kind("load_cell", "load cell", "load cells", "gear", LOAD_CELL),
         Kind("own_beam", "own-built beam", "own-built beams", "gear", OWN_BEAM),
         Kind("hoist", "hoist", "hoists", "machine", HOIST),
@@ -232,3 +252,4 @@ KINDS = {
     )
 }
 REGISTERS = ("gear", "machine", "load", "person", "place")
+TAGGED_REGISTERS = ("gear", "machine")

@@ -28,7 +28,7 @@ ONCE = ("begin", "version")
 """A task is begun once; a version beside another one is for a supervisor."""
 SAID_AT = {
     "version": ("version",), "custody": ("custody",), "examination": ("examination",), "quarantine": ("quarantine",),
-    "release": ("quarantine",), "photo": ("photo",), "date": ("due_on_tag",),
+    "release": ("quarantine",), "photo": ("photo",), "date": ("due_on_tag",), "rig": ("last_rig",),
 }
 """What is said about an item of a register, and where. Nothing else counts: it could hide what it replaces."""
 

@@ -44,6 +44,8 @@ def sentence(entry: Entry, versions: Mapping[str, Mapping[str, Any]]) -> str:
         return "Released from quarantine."
     if entry.type == "examination":
         return f"Examined {day(value['on'])}: {value['text']}. Next due {day(value['due'])}."
+    if entry.type == "rig":
+        return "Lifted as planned and never stopped: how it was slung is offered next time."
     if entry.type == "date":
         return f"Its tag says: next examination due {day(value['text'])}. The report was not seen."
 
@@ -76,5 +78,5 @@ def changed(kind: Kind, before: Mapping[str, Any], after: Mapping[str, Any]) -> 
 
 
 def reason(entry: Entry) -> str:
-    part = entry.value.get("part") if entry.type != "version" else None
+    part = entry.value.get("part") if entry.type not in ("version", "rig") else None
     return words(current.world().part(part)) if part else ""

@@ -20,6 +20,8 @@ SUPERVISOR = Person("ines", "Ines Okoro", "supervisor", {"supervisor": "2027-06-
 AUDITOR = Person("ada", "Ada Lowe", "auditor", {})
 LOAD = "VP-400"
 LEGS = ("1-left", "2-right")
+TWO_LEGS = "two legs on one hook"
+AROUND = {"sling_temperature_c": "20", "chemicals": "none"}
 NUMBERS = {"lift_height_m": "0.50", "lift_height_m.how": "tape"}
 
 
@@ -61,12 +63,14 @@ class Shop:
         self.parts.update(given.parts)
         self._counter += len(given.keep)
 
-    def begin(self, load: str = LOAD, state: str = "complete", place: str = "pump-bay") -> str:
-        """A task on the pump, begun by its form; the task's id."""
+    def begin(self, load: str = LOAD, state: str = "complete", place: str = "pump-bay", rig: str = TWO_LEGS) -> str:
+        """A task on the pump, begun by its form, and how it is slung; the task's id."""
         form = {"operation": "straight_lift", "lift": f"{load}|{state}", "place": place, "day": TODAY}
         given = self.post("/begin", form)
         assert given.location is not None, given.html
-        return given.location.split("/")[2]
+        task = given.location.split("/")[2]
+        self.post(f"/tasks/{task}/kit/rig", {"rig": rig})
+        return task
 
     def rig(self, task: str) -> None:
         """Everything picked, felt and measured: the lift that is within its limits."""
@@ -78,6 +82,8 @@ class Shop:
         for leg, side in zip(LEGS, ("left", "right"), strict=True):
             self.post(f"/tasks/{task}/kit/leg.{leg}.hitch", {f"leg/{leg}/hitch": "straight"})
             self.post(f"/tasks/{task}/kit/leg.{leg}.carrier", {f"leg/{leg}/carrier": f"load/{LOAD}@{side}"})
+        self.post(f"/tasks/{task}/numbers?step=legs", {"legs_given": "lengths"})
+        self.post(f"/tasks/{task}/numbers?step=around", AROUND)
         self.post(f"/tasks/{task}/numbers?step=heights", NUMBERS)
         self.post(f"/tasks/{task}/what", {"signaller": "M. Halloway"})
 

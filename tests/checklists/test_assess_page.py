@@ -1,4 +1,5 @@
 """An assessment: open to everybody, nothing kept, and what was typed comes along into a task."""
+import re
 from urllib.parse import parse_qsl, urlencode
 
 import pytest
@@ -37,7 +38,8 @@ def test_the_example_is_assessed_at_once(shop: Shop) -> None:
     given = shop.get("/assess?example=yes", person=None)
 
     assert given.keep == () and "governs" in given.html and "<svg viewBox" in given.html
-    assert "18 of 18 computed" in given.html
+    computed, of = re.findall(r"(\d+) of (\d+) computed", given.html)[0]
+    assert computed == of and int(of) >= 18
 
 
 FIRST_SCREEN = {
@@ -166,8 +168,6 @@ def test_gear_that_came_along_is_incoming_and_is_not_signed_for() -> None:
 
 def test_the_form_sends_all_that_the_example_typed() -> None:
     """What stands in the fields, sent again as it is, is assessed as the example was."""
-    import re
-
     shop = Shop()
     page = shop.get("/assess?example=yes", person=None).html
     texts = dict(re.findall(r'<input[^>]* name="([^"]+)"[^>]*inputmode="decimal"[^>]* value="([^"]*)"', page))

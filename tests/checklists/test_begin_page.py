@@ -4,7 +4,7 @@ import pytest
 from checklist_app.checklists.running import running
 from checklist_app.operations.task import Key
 from tests.checklists.pages_checked import faults
-from tests.checklists.shop import LOAD, TODAY, Shop
+from tests.checklists.shop import LOAD, TODAY, TWO_LEGS, Shop
 
 BEGIN = {"operation": "straight_lift", "lift": f"{LOAD}|complete", "place": "pump-bay", "day": TODAY}
 NEW = {
@@ -29,7 +29,7 @@ def test_a_task_knows_load_build_state_place_day_and_its_two_legs(shop: Shop) ->
     assert now.folded.values[("build_state",)]["text"] == "complete"
     assert now.task.rows["leg"] == ("left", "right")
     assert now.task.answers[Key("room_height_m")].value == 5.4
-    assert now.procedure.key == "straight_lift/1"
+    assert now.procedure.key == "straight_lift/2"
 
 
 @pytest.mark.parametrize(("field", "typed"), [
@@ -76,6 +76,7 @@ def test_a_load_without_rated_points_can_be_lifted_by_nobody(shop: Shop) -> None
     given = shop.post("/begin", bare)
     assert given.location is not None
     task = given.location.split("/")[2]
+    shop.post(f"/tasks/{task}/kit/rig", {"rig": TWO_LEGS})
 
     assert "cannot be assessed" in shop.get(f"/tasks/{task}/kit/leg.1-left.carrier").html
 

@@ -1,7 +1,12 @@
 """The published procedures: what they ask, how much at a time, and what their holds cover."""
+from enum import Enum
+
 import pytest
 
+from checklist_app.checklists.conditions import condition
 from checklist_app.checklists.procedure import Procedure, newest, procedures
+from checklist_app.operations.catalogue import OPERATIONS
+from checklist_app.operations.straight_lift.choices import HOOKS, LEGS
 
 EVERY = tuple(procedures().values())
 
@@ -43,3 +48,48 @@ def test_the_trial_hold_covers_the_tilt_and_the_release_does_not() -> None:
 
 def test_a_procedure_knows_no_stage_that_it_has_not() -> None:
     assert newest("straight_lift").hold("lunch") is None
+
+
+def test_the_holds_of_the_newest_version_name_every_check_of_the_operation() -> None:
+    lift = newest("straight_lift")
+    release, accepted = lift.hold("release"), lift.hold("trial_accepted")
+    every = set(OPERATIONS["straight_lift"].table.checks)
+
+    assert release is not None and accepted is not None
+    assert set(accepted.checks) == every
+    assert every - set(release.checks) == {"tilt_along", "tilt_across", "tilt_agrees", "mass_agrees"}
+
+
+@pytest.mark.parametrize("key", ["straight_lift/1", "straight_lift/2"])
+def test_a_published_version_names_no_check_that_the_operation_has_lost(key: str) -> None:
+    every = set(OPERATIONS["straight_lift"].table.checks)
+
+    assert all(set(hold.checks) <= every for hold in procedures()[key].holds)
+
+
+def test_the_rows_of_legs_and_hooks_follow_each_answer_about_the_rig_as_the_operation_wants_them() -> None:
+    lift = newest("straight_lift")
+
+    for group, wanted in (("leg", LEGS), ("hook", HOOKS)):
+        rows = lift.follows[group].rows
+        assert lift.follows[group].answer == "rig"
+        for rig, (least, most) in wanted.items():
+            assert least <= len(rows.get(rig.value, ())) <= most, (group, rig)
+
+
+def test_every_condition_is_about_a_question_of_the_same_procedure_with_that_answer() -> None:
+    """A misspelt answer would hide a question for good."""
+    lift, entries = newest("straight_lift"), OPERATIONS["straight_lift"].table.entries
+    for prompt in lift.prompts():
+        for each in map(condition, prompt.only_for):
+            assert lift.prompt(each.name) is not None, (prompt.name, each.name)
+            kind = entries[each.name].kind if each.name in entries else None
+            if isinstance(kind, type) and issubclass(kind, Enum):
+                assert set(each.wanted) <= {str(answer.value) for answer in kind}, (prompt.name, each.wanted)
+
+
+def test_every_note_on_an_answer_is_on_one_that_there_is() -> None:
+    entries = OPERATIONS["straight_lift"].table.entries
+    for prompt in newest("straight_lift").prompts():
+        if prompt.notes:
+            assert set(prompt.notes) <= {str(answer.value) for answer in entries[prompt.name].kind}, prompt.name

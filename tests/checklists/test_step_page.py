@@ -3,10 +3,12 @@ import re
 
 import pytest
 
+from checklist_app.checklists.entry import make
 from checklist_app.checklists.running import running
+from checklist_app.checklists.world import MemoryWorld
 from checklist_app.operations.task import Key
 from tests.checklists.pages_checked import faults
-from tests.checklists.shop import SUPERVISOR, Shop
+from tests.checklists.shop import SUPERVISOR, TODAY, Shop
 
 MASS = "/tasks/{}/numbers?step=mass"
 UNREADABLE = {
@@ -171,16 +173,29 @@ def test_two_answers_that_differ_wait_and_are_settled_by_a_person(begun: tuple[S
     assert not running(shop.world, task).folded.disputed
 
 
-def test_a_third_leg_cannot_be_assessed_and_crashes_nothing(rigged: tuple[Shop, str]) -> None:
+@pytest.mark.parametrize("version", ["straight_lift/1", "straight_lift/2"])
+def test_a_leg_that_somebody_adds_never_makes_it_within_limit(rigged: tuple[Shop, str], version: str) -> None:
+    """By the first version it is one leg too many; by the second the rows follow how it is slung, and it is none."""
     shop, task = rigged
     from checklist_app.checklists import values
     from checklist_app.checklists.made import Made
 
     made = Made(shop.request("POST", "/", counter=90_000))
     made.say(("task", task), ("leg", "3-third"), values.row("present"))
-    world = shop.world.with_entries(made.keep, {})
+    entries = list(shop.entries)
+    if version.endswith("1"):
+        begun = {"type": "begin", "operation": "straight_lift", "procedure": version}
+        named = next(entry for entry in entries if entry.path == ("begin",) and entry.about[1] == task)
+        entries[entries.index(named)] = make(named.about, named.path, begun, (), named.author, named.device,
+                                             named.counter, named.at)
+        made.say(("task", task), ("leg", "1-left"), values.row("present"))
+        made.say(("task", task), ("leg", "2-right"), values.row("present"))
+    now = running(MemoryWorld([*entries, *made.keep], shop.parts, today=TODAY), task)
 
-    assert running(world, task).evaluation.verdict.words == "cannot be assessed"
+    assert now.task.rows["leg"] == (("left", "right", "third") if version.endswith("1") else ("left", "right"))
+    if version.endswith("1"):
+        assert now.evaluation.verdict.words in ("cannot be assessed", "over limit")
+        assert now.evaluation.check("stability").verdict.words == "cannot be assessed"
 
 
 def test_an_answer_that_changes_the_questions_brings_the_whole_page(begun: tuple[Shop, str]) -> None:

@@ -97,7 +97,8 @@ def test_going_up_is_behind_the_hold_and_setting_down_is_not(released: Yard) -> 
 
 def test_a_lift_that_went_as_signed_is_completed(landed: Yard) -> None:
     given = sent(landed, CLOSE, act="close", closing=COMPLETED)
-    (entry,) = given.keep
+    rig, entry = given.keep
+    assert (rig.about, rig.path, rig.value["task"]) == (("load", "L-1"), ("last_rig",), TASK)
     assert (entry.path, entry.value) == (("closing",), {"type": "closing", "text": COMPLETED})
     closed = page(landed, CLOSE)
     assert "Completed" in closed and "Closed by Milo Harke" in closed

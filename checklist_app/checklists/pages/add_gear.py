@@ -6,17 +6,21 @@ from checklist_app.checklists import begun, values
 from checklist_app.checklists.answer import Answer, Request, page
 from checklist_app.checklists.entry import WORD
 from checklist_app.checklists.fact_form import Box, boxes, facts_of, faults_of
-from checklist_app.checklists.fold import own_earlier, seen
 from checklist_app.checklists.frame import frame, go_to, whole
 from checklist_app.checklists.made import Made
+from checklist_app.checklists.picking import filled_at_once, say_picks
 from checklist_app.checklists.running import running
 from checklist_app.checklists.world import World
 from checklist_app.operations.fields import Fault, Field, FieldType, read
-from checklist_app.operations.kinds import KINDS, RATING_COLUMNS, Kind
+from checklist_app.operations.kinds import GEAR_SET, KINDS, RATING_COLUMNS, TAGGED_REGISTERS, Kind
 
-REGISTERS = ("gear", "machine")
-LABEL = ("wll_t", "length_m", "reach_m", "highest_hook_m", "calibrated_until", "form", "mass_kg", "standard", "marked",
-         "origin")
+LABEL = ("form", "wll_t", "length_m", "legs", "wll_to_45_t", "wll_to_60_t", "grade", "size_mm", "pin_mm", "diameter_mm",
+         "core", "termination", "fibre", "reach_m", "highest_hook_m", "calibrated_until", "mass_kg", "standard",
+         "marked", "origin")
+FOLDED = frozenset({"wll_to_45_t", "wll_to_60_t", "pin_mm", "core", "termination", "mass_kg", "standard"})
+FOLDED_OF_TEXTILE = frozenset({"legs", "fibre"})
+TEXTILE = frozenset({"flat_sling", "round_sling"})
+"""What a label also says and a lift can mostly be assessed without: two taps further, so that the rest takes 20 s."""
 STEPS = 3
 TAG_NUMBER = Field("id", "number on its tag", required=True)
 DUE = Field("due", "next examination due, as its tag says", FieldType.DATE)
@@ -38,27 +42,27 @@ def add_gear(request: Request, world: World) -> Answer:
         return _show(request, kinds, kind, faults, 422)
 
     made = Made(request)
-    version = begun.add_item(made, kind.register, request.one("id"), kind.schema, facts, world.today)
+    begun.add_item(made, kind.register, request.one("id"), kind.schema, facts, world.today)
     about = (kind.register, request.one("id"))
     if request.one(DUE.name):
         made.say(about, DUE_ON_TAG, values.date(request.one(DUE.name)))
     for photo in request.files.get("photo", ()):
         made.say(about, ("photo",), made.photo(photo))
-    _pick(request, world, made, kind, version)
+    _pick(request, world, made, kind)
 
     return go_to(_back(request), keep=tuple(made.keep), parts=made.parts)
 
 
-def _pick(request: Request, world: World, made: Made, kind: Kind, version: str) -> None:
+def _pick(request: Request, world: World, made: Made, kind: Kind) -> None:
     """Into the slot from which it was added, where there is one that it fits."""
     task, slot = request.query.get("task", ""), request.query.get("slot", "")
     if not task or not world.entries(("task", task)) or world.sealed(task):
         return
     now = running(world, task)
     place = next((place for place in now.places("kit") if place.slot == slot), None)
-    if place is not None:
-        replaced = {*seen(now.folded, place.path), *own_earlier(now.folded, place.path, made.author, request.device)}
-        made.say(("task", task), place.path, values.pick(f"{kind.register}/{request.one('id')}", version), replaced)
+    item = world.with_entries(made.keep, made.parts).item(kind.register, request.one("id"))
+    if place is not None and item is not None:
+        say_picks(made, request, now, filled_at_once(now, place, item))
 
 
 def _back(request: Request) -> str:
@@ -70,7 +74,7 @@ def _kinds(request: Request) -> Mapping[str, Kind]:
     """The kinds that fit the slot, or every kind of gear and machine."""
     wanted = set(request.query.get("kinds", "").split(".")) - {""}
     return {name: kind for name, kind in KINDS.items()
-            if kind.register in REGISTERS and (name in wanted or not wanted)}
+            if kind.register in TAGGED_REGISTERS and name != GEAR_SET and (name in wanted or not wanted)}
 
 
 def _facts(request: Request, kind: Kind) -> dict[str, Any]:
@@ -85,7 +89,7 @@ def _id_faults(request: Request, world: World) -> dict[str, str]:
     name = request.one("id")
     if not WORD.match(name):
         return {"id": "Write the number on its tag: letters, digits, dash, no blanks."}
-    if any(known.casefold() == name.casefold() for register in REGISTERS for known in world.items(register)):
+    if any(known.casefold() == name.casefold() for register in TAGGED_REGISTERS for known in world.items(register)):
         return {"id": f"There is a {name} already. Pick it from the list."}
     return {}
 
@@ -104,9 +108,11 @@ def _show(request: Request, kinds: Mapping[str, Kind], kind: Kind | None, faults
           status: int = 200) -> Answer:
     found = dict(faults or {})
     shown = frame(request, "Add gear", "Add gear", kind.words if kind is not None else "", _back(request), "Back")
-    asked = (TAG_NUMBER, *_fields(kind), DUE) if kind is not None else ()
+    shown_boxes = boxes((TAG_NUMBER, *_fields(kind), DUE) if kind is not None else (), request, found)
+    folded = FOLDED | (FOLDED_OF_TEXTILE if kind is not None and kind.name in TEXTILE else frozenset())
     return whole(request, "checklist/add_gear.html", shown, status, kinds=tuple(kinds.values()), kind=kind,
-                 here=_here(request), boxes=boxes(asked, request, found),
+                 here=_here(request), boxes=tuple(box for box in shown_boxes if box.name not in folded),
+                 more=tuple(box for box in shown_boxes if box.name in folded),
                  steps=_steps(request, found) if kind is not None and _is_rated(kind) else ())
 
 

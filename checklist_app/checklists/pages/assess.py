@@ -3,12 +3,13 @@ from collections.abc import Mapping
 from typing import Any
 
 from checklist_app.checklists.answer import Answer, Request, page
-from checklist_app.checklists.assess_form import sections
+from checklist_app.checklists.assess_form import sections, shape
 from checklist_app.checklists.assessing import assessed, operation
 from checklist_app.checklists.checks_view import governing_of, seen
 from checklist_app.checklists.example import example
 from checklist_app.checklists.frame import frame, whole
 from checklist_app.checklists.picture import HELD, picture
+from checklist_app.checklists.typed_rig import refitted
 from checklist_app.checklists.world import World
 from checklist_app.operations.evaluate import assess as evaluate
 
@@ -16,9 +17,7 @@ from checklist_app.operations.evaluate import assess as evaluate
 @page("/assess", public=True)
 def assess(request: Request, world: World) -> Answer:
     """The form with what was typed, and what comes of it. All of it travels in the address."""
-    typed = _typed(request)
-    if typed.get("example"):
-        typed = example()
+    typed = refitted(example() if request.query.get("example") else _typed(request))
     read = assessed(typed, world.today)
     evaluation = evaluate(operation().table, read.task)
     found = sections(typed, read.faults)
@@ -26,16 +25,16 @@ def assess(request: Request, world: World) -> Answer:
         "governing": governing_of(evaluation), "checks": seen(evaluation),
         "picture": picture(evaluation, tallest=HELD), "shows_views": True,
         "asks": tuple(ask for section in found for ask in section.asks),
-        "answered": (), "shrunk": (),
+        "answered": (), "shrunk": (), "sections": found, "shape": shape(found),
     }
     status = 422 if read.faults else 200
     back = "/today" if request.person else "/"
     shown = frame(request, "Assess a lift", "Assess a lift", "Nothing is kept", back, "Back")
     if request.fragment:
-        return whole(request, "checklist/_live_answer.html", shown, status, **context)
+        template = "_live_answer" if typed.get("shape") == context["shape"] else "_assess_answer"
+        return whole(request, f"checklist/{template}.html", shown, status, **context)
 
-    context |= {"sections": found, "cautions": operation().cautions}
-    return whole(request, "checklist/assess.html", shown, status, **context)
+    return whole(request, "checklist/assess.html", shown, status, **context, cautions=operation().cautions)
 
 
 def _typed(request: Request) -> Mapping[str, str]:

@@ -8,6 +8,7 @@ from checklist_app.checklists.entry import Entry
 from checklist_app.checklists.fold import seen
 from checklist_app.checklists.frame import frame, go_to, whole
 from checklist_app.checklists.holds import hold_states
+from checklist_app.checklists.last_rig import remember
 from checklist_app.checklists.lookat import name_of
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.naming import prompt_words
@@ -75,6 +76,7 @@ def _close(request: Request, world: World, now: Running) -> Answer:
         return whole(request, "checklist/close.html", shown, 422, task=now.id, fault_words=found,
                      closings=possible(course(world, now)), chosen=text, words=said)
     made = Made(request)
+    remember(made, now, world, text)
     made.say(("task", now.id), CLOSING, value(text, made.words(said)), seen(now.folded, CLOSING))
     return go_to(f"/tasks/{now.id}/close-out", keep=tuple(made.keep), parts=made.parts)
 

@@ -2,15 +2,17 @@
 from dataclasses import replace
 from typing import Any
 
-from checklist_app.checklists import values
 from checklist_app.checklists.answer import Answer, Request, page
 from checklist_app.checklists.ask import State
 from checklist_app.checklists.asking import ask, asked, felt
 from checklist_app.checklists.checks_view import governing
-from checklist_app.checklists.fold import own_earlier, seen
+from checklist_app.checklists.fold import seen
 from checklist_app.checklists.forms import Taken, take
 from checklist_app.checklists.frame import frame, go_to, whole
+from checklist_app.checklists.gear_sets import hung, sets_for, why_not
+from checklist_app.checklists.last_rig import offered
 from checklist_app.checklists.made import Made
+from checklist_app.checklists.picking import filled_at_once, say_picks
 from checklist_app.checklists.places import Place
 from checklist_app.checklists.plain import missing
 from checklist_app.checklists.register import Item
@@ -18,6 +20,8 @@ from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.slots import Slot, gear_kinds, points, slot_of, store
 from checklist_app.checklists.steps import next_stage, stage_number
 from checklist_app.checklists.tags import tag, why_out
+from checklist_app.checklists.wanted import nothing, wanted, wanted_set
+from checklist_app.checklists.words import sentence
 from checklist_app.checklists.world import World
 
 
@@ -50,18 +54,30 @@ def one_slot(request: Request, world: World, task: str, slot: str) -> Answer:
 
 
 def _pick(request: Request, world: World, now: Running, place: Place) -> Answer:
-    """By one tap on its tag, or by the number on it."""
-    item = _wanted(request, world, now, place)
+    """By one tap on its tag, or by the number on it; a gear set hangs all its items at once."""
+    if (found := wanted_set(request, world)) is not None:
+        return _pick_set(request, world, now, place, found)
+    item = wanted(request, world, now, place)
     if item is None or why_out(item):
-        reason = f"{item.id}: {why_out(item).lower()}. Pick another one." if item else _nothing(request, now, place)
+        reason = f"{item.id}: {why_out(item).lower()}. Pick another one." if item else nothing(request, now, place)
         return _show(request, world, now, place, reason, 422)
     made = Made(request)
-    replaced = {*seen(now.folded, place.path), *own_earlier(now.folded, place.path, made.author, request.device)}
-    made.say(("task", now.id), place.path, values.pick(item.subject, item.version or ""), replaced)
-    if (touched := seen(now.folded, place.felt_path)) and item.subject != _subject(now, place):
-        made.say(("task", now.id), place.felt_path, values.withdrawn(), touched)
+    say_picks(made, request, now, filled_at_once(now, place, item), felt=request.one("felt") == "yes")
+    kept: dict[str, Any] = {"keep": tuple(made.keep), "parts": made.parts}
+    if request.one("felt") == "yes":
+        return go_to(_after(world, now, place, Taken(**kept)), **kept)
 
-    return go_to(f"/tasks/{now.id}/kit/{place.slot}", keep=tuple(made.keep), parts=made.parts)
+    return go_to(f"/tasks/{now.id}/kit/{place.slot}", **kept)
+
+
+def _pick_set(request: Request, world: World, now: Running, place: Place, found: Item) -> Answer:
+    """All items of a set, each in its slot, each still to be felt; one that cannot be picked stops the set."""
+    if words := why_not(world, now, found):
+        return _show(request, world, now, place, f"{found.id} stops here. {sentence(words)}", 422)
+    made = Made(request)
+    say_picks(made, request, now, hung(world, now, found))
+
+    return go_to(f"/tasks/{now.id}/kit", keep=tuple(made.keep), parts=made.parts)
 
 
 def _said(request: Request, world: World, now: Running, place: Place) -> Taken:
@@ -96,6 +112,8 @@ def _show(request: Request, world: World, now: Running, place: Place, fault: str
         store=[tag(item) for item in store(world, now, place) if picked is None or item.id != picked.id],
         before=[_line(world, now, each) for each in every[:number]],
         after=[_line(world, now, each) for each in every[number + 1:]],
+        sets=sets_for(world, now, place) if gear_kinds(now.table.entries[place.prompt.name]) else (),
+        last=offered(world, now, place) if question.state is State.OPEN else None,
         governing=governing(now), load=now.load, next={"href": href, "words": words},
     )
 
@@ -126,34 +144,3 @@ def _next(now: Running, place: Place) -> tuple[str, str]:
         way = next_stage(now, "kit")
         return way.href, way.words
     return f"/tasks/{now.id}/kit/{following[0].slot}", f"Next: {_words(now, following[0]).lower()}"
-
-
-def _wanted(request: Request, world: World, now: Running, place: Place) -> Item | None:
-    """The item of the tap, or the one whose number was typed or scanned, whatever its letters' size."""
-    fitting = store(world, now, place)
-    if request.one("pick"):
-        return next((item for item in fitting if item.subject == request.one("pick")), None)
-    wanted = _bare(request.one("tag"))
-    found = [item for item in fitting if _bare(item.id) == wanted]
-    return found[0] if len(found) == 1 else None
-
-
-def _bare(number: str) -> str:
-    """A tag number without the strokes and blanks that wet gloves leave out: r21 is R-21."""
-    return "".join(each for each in number.casefold() if each.isalnum())
-
-
-def _nothing(request: Request, now: Running, place: Place) -> str:
-    """Why nothing was picked: it hangs in another slot of this lift, or the register has none for this one."""
-    typed = request.one("tag")
-    hung = [path for path, item in now.items.items() if path != place.path and _bare(item.id) == _bare(typed)]
-    if hung:
-        every = now.places("kit")
-        slot = next((_words(now, each) for each in every if each.path == hung[0]), "")
-        return f"{now.items[hung[0]].id} is picked already: {slot.lower()}. Pick another one."
-    return f"Nothing for this place is called {typed or request.one('pick')} in the register. Add it below."
-
-
-def _subject(now: Running, place: Place) -> str:
-    item = now.items.get(place.path)
-    return item.subject if item is not None else ""

@@ -17,7 +17,7 @@ from checklist_app.checklists.steps import Screen, chosen, next_way, screens, st
 from checklist_app.checklists.world import World
 
 SEEN = ".seen"
-CHANGES_OTHERS = frozenset({"load", "build_state"})
+CHANGES_OTHERS = frozenset({"load", "build_state", "again"})
 Beside = Callable[[World, Running, Screen], Mapping[str, Any]]
 
 
