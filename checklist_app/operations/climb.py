@@ -31,27 +31,33 @@ class Climb:
 
     A rating that goes down in steps makes several hills: from a corner where another step or another verdict holds, it
     is climbed anew; and the edge of the step is looked for, by one entry and by two at a time. Where an entry alone is
-    worst between its ends, or nobody knows it, the climb goes inside the ranges too.
+    worst between its ends, or nobody knows it, the climb goes inside the ranges too. Which of four legs are tight hangs
+    on two lengths at once: with `two_rows` the same entry is moved in two rows together.
     """
 
     def __init__(
         self, steps: Sequence[Step], values: list[Any], halted: Mapping[int, Stopped], slot: int, clause: Clause,
-        variables: Sequence[Variable],
+        variables: Sequence[Variable], two_rows: bool = False,
     ) -> None:
         self.steps, self.values, self.halted = steps, values, halted
         self.slot, self.clause, self.variables = slot, clause, variables
+        self.known: dict[tuple[float, ...], Best] = {}
+        self.pairs = tuple(_of_one_entry(variables)) if two_rows else ()
 
-    def worst(self, found: Best, corners: Iterable[Point], bent: bool) -> Best:
-        """The worst from what was found, from its mirror image, and from corners where other rules hold.
+    def worst(
+        self, found: Best, others: Iterable[Point], corners: Iterable[Point], bent: Sequence[Variable]
+    ) -> Best:
+        """The worst from what was found, from its mirror image, from others, and from corners where other rules hold.
 
         A lift leans to one side as readily as to the other.
 
         Args:
             found: the worst so far.
+            others: where else a hill may begin.
             corners: where the numbers that the check is made of are greatest and least.
-            bent: whether an entry alone is worst between its ends.
+            bent: entries that alone are worst between their ends, or best.
         """
-        tops = [found, *(self.up(begin) for begin in (found.point, self._mirrored(found.point)))]
+        tops = [found, *(self.up(begin) for begin in (found.point, self._mirrored(found.point), *others))]
         seen = {_rules(top) for top in tops}
         begins = [self.tried(corner) for corner in corners]
         for begin in begins:
@@ -62,12 +68,18 @@ class Climb:
         if several:
             tops += [edge for start in (*begins, *tops) for edge in self._edges(start)]
         if several or bent:
-            tops += [self._inside(top, in_pairs=several) for top in _one_each(tops)]
+            inside = self.variables if several else bent
+            tops += [self._inside(top, inside, in_pairs=several) for top in _one_each(tops)]
         return max(tops, key=lambda top: top.badness)
 
     def up(self, point: Point) -> Best:
         """The top of the hill that a point lies on, by the ends of the ranges."""
-        return self._moved(self.tried(point), lambda now: to_ends(self.variables, now.point))
+        return self._moved(self.tried(point), lambda now: self._to_ends(now.point))
+
+    def _to_ends(self, point: Point) -> Iterator[Point]:
+        yield from to_ends(self.variables, point)
+        for one, other in self.pairs:
+            yield _turned(one, point) | _turned(other, point)
 
     def down(self, best: Best, strides: Iterable[float]) -> Best:
         """The least bad place near a point, by strides inside the ranges."""
@@ -75,12 +87,18 @@ class Climb:
             other: Best | None = best
             while other is not None:
                 best = other
-                nearby = (self.tried(best.point | change) for change in self._by(stride, False, best))
+                nearby = (self.tried(best.point | change) for change in self._by(stride, self.variables, False, best))
                 other = next((place for place in nearby if place.badness < best.badness), None)
         return best
 
     def tried(self, point: Point) -> Best:
-        """What one combination comes to."""
+        """What one combination comes to; none is computed twice."""
+        place = tuple([point.get(variable.slot, variable.levels[1]) for variable in self.variables])
+        if place not in self.known:
+            self.known[place] = self._computed(point)
+        return self.known[place]._replace(point=point)
+
+    def _computed(self, point: Point) -> Best:
         values, halted = self.values.copy(), dict(self.halted)
         for where, level in point.items():
             values[where] = level
@@ -88,9 +106,9 @@ class Climb:
         result = halted.get(self.slot, values[self.slot])
         return Best(badness(result, self.clause), result, point)
 
-    def _inside(self, top: Best, in_pairs: bool) -> Best:
+    def _inside(self, top: Best, variables: Sequence[Variable], in_pairs: bool) -> Best:
         for stride in STRIDES:
-            top = self._moved(top, partial(self._by, stride, in_pairs))
+            top = self._moved(top, partial(self._by, stride, variables, in_pairs))
         return top
 
     def _edges(self, start: Best) -> Iterator[Best]:
@@ -122,9 +140,9 @@ class Climb:
                     best, better = other, True
         return best
 
-    def _by(self, stride: float, in_pairs: bool, best: Best) -> Iterator[Point]:
+    def _by(self, stride: float, variables: Sequence[Variable], in_pairs: bool, best: Best) -> Iterator[Point]:
         """One entry by a share of its range; two of those that matter most at once, each up or down."""
-        steps = [_strides(variable, best.point, stride) for variable in self.variables]
+        steps = [_strides(variable, best.point, stride) for variable in variables]
         for one in steps:
             yield from one
         if in_pairs:
@@ -144,6 +162,19 @@ def to_ends(variables: Iterable[Variable], point: Point) -> Iterator[Point]:
         for level in (low, high, *inside):
             if point.get(variable.slot) != level:
                 yield {variable.slot: level}
+
+
+def _of_one_entry(variables: Sequence[Variable]) -> Iterator[tuple[Variable, Variable]]:
+    """The same entry in two rows, such as the lengths of two legs."""
+    for one, other in combinations(variables, 2):
+        if one.key.name == other.key.name and not (one.unknown or other.unknown):
+            yield one, other
+
+
+def _turned(variable: Variable, point: Point) -> Point:
+    """The entry at its other end."""
+    low, _nominal, high = variable.levels
+    return {variable.slot: low if point.get(variable.slot) == high else high}
 
 
 def _strides(variable: Variable, point: Point, stride: float) -> list[Point]:

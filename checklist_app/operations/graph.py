@@ -192,6 +192,11 @@ def by_search(function: F) -> F:
     return _mark(searched=True)(function)
 
 
+def kept(function: F) -> F:
+    """Costly, and asked with the same numbers many times in one spread: what it gave is kept while that is searched."""
+    return _mark(kept=True)(function)
+
+
 def _mark(**facts: Any) -> Callable[[F], F]:
     def decorate(function: F) -> F:
         function.__dict__.setdefault("quantity", {}).update(facts)

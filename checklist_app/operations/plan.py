@@ -258,4 +258,7 @@ def within(where: Range, part: float) -> float:
 def _taker(args: Sequence[int]) -> Callable[[list[Any]], tuple[Any, ...]]:
     if len(args) >= 2:
         return itemgetter(*args)
-    return lambda values: tuple(values[arg] for arg in args)
+    if args:
+        (only,) = args
+        return lambda values: (values[only],)
+    return lambda values: ()

@@ -25,7 +25,7 @@ class Quantity:
 
     `once`: computed once across the rows of its group. `choice`: the entry a branch hangs on, `members` the answers it
     is for. `stands_for`: the entry whose worst case it is. `held`: kept at nominal in the spread. `searched`: found by
-    search. `afterwards`: needs the finished checks.
+    search. `kept`: not computed twice in one spread. `afterwards`: needs the finished checks.
     """
 
     name: str
@@ -42,6 +42,7 @@ class Quantity:
     stands_for: str | None = None
     held: bool = False
     searched: bool = False
+    kept: bool = False
 
     @property
     def afterwards(self) -> bool:

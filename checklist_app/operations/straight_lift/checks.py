@@ -108,11 +108,20 @@ def eye_strength(leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: 
 
 
 @each("leg")
-@check("eye, by its marking", unit="t", source="DIN_580", rule_set="the table of the standard stamped on it")
-def eye_marking(leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None) -> Strength:
-    """Pull along the leg against the table that belongs to the marking; the eye stays in this load, collar flat."""
+def eye_is_marked(eye: Eye) -> bool:
+    """Whether a standard is entered for the eye."""
     if "marking" not in eye.facts:
         raise NotApplicable("no standard is entered for the eye: its own ratings are looked at")
+
+    return True
+
+
+@each("leg")
+@check("eye, by its marking", unit="t", source="DIN_580", rule_set="the table of the standard stamped on it")
+def eye_marking(
+    leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None, eye_is_marked: bool
+) -> Strength:
+    """Pull along the leg against the table that belongs to the marking; the eye stays in this load, collar flat."""
     turned = PullPlane.IN_PLANE if eye_turned is None else eye_turned
 
     return Strength(leg_load_t, eye_rating.eye_wll_t(

@@ -6,7 +6,7 @@ In hanging axes x and y are level, turned over from lengthwise and crosswise by 
 from checklist_app.mechanics.exact import atan2_deg, let, sqrt
 from checklist_app.mechanics.hanging import body, taut
 from checklist_app.mechanics.vectors import Vec, dot
-from checklist_app.operations.graph import NotApplicable, across, by_search, each, when
+from checklist_app.operations.graph import NotApplicable, across, by_search, each, kept, when
 from checklist_app.operations.straight_lift.choices import Rig
 from checklist_app.operations.straight_lift.rigs import IN_SPACE, ON_TWO_PICKS, SEVERAL
 
@@ -28,6 +28,7 @@ def hook_over_one_eye(
 
 
 @by_search
+@kept
 @when("hook_at", rig=SEVERAL)
 def hook_over_several(
     eye_at: tuple[Vec, ...], leg_m: tuple[float, ...], cg_x_m: float, cg_y_m: float, cg_z_m: float

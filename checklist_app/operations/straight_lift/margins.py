@@ -104,9 +104,13 @@ def angle_agrees(planned_leg_angle_deg: float, leg_angle_read_deg: float) -> Lim
     return Limit(abs(planned_leg_angle_deg - leg_angle_read_deg), ANGLE_AGREES_WITHIN.value)
 
 
-@check("how four legs share", source="NAVEDTRA_RIGGING", rule_set="rule chosen for a stiff load on four legs")
-def sharing(share_rule: ShareRule, two_would_carry: float, gross_load_t: float) -> State:
-    """The rule that was chosen, and what two diagonal legs would carry."""
-    alone_t = two_would_carry * gross_load_t
+@at_nominal
+def two_alone_t(two_would_carry: float, gross_load_t: float) -> float:
+    """Most that a leg would pull, as entered, if two diagonal legs alone came tight."""
+    return two_would_carry * gross_load_t
 
-    return State(True, f"{share_rule.value}; two diagonal legs alone: up to {alone_t:.3g} t in a leg")
+
+@check("how four legs share", source="NAVEDTRA_RIGGING", rule_set="rule chosen for a stiff load on four legs")
+def sharing(share_rule: ShareRule, two_alone_t: float) -> State:
+    """The rule that was chosen, and what two diagonal legs would carry."""
+    return State(True, f"{share_rule.value}; two diagonal legs alone: up to {two_alone_t:.3g} t in a leg")

@@ -6,7 +6,7 @@ In that plane x counts level from the left hook towards the right, z up, and y i
 from checklist_app.mechanics import attitude
 from checklist_app.mechanics.hanging import four_bars, two_hooks
 from checklist_app.mechanics.vectors import Vec
-from checklist_app.operations.graph import CannotAssess, across, by_search, each, when
+from checklist_app.operations.graph import CannotAssess, across, by_search, each, kept, when
 from checklist_app.operations.straight_lift.choices import Rig
 from checklist_app.operations.straight_lift.rigs import IN_SPACE
 
@@ -30,6 +30,7 @@ def hooks_rise_m(hook_over_m: tuple[float, ...], two_hooks: bool) -> float:
     return right - left
 
 
+@kept
 def swung(
     span_m: float, cg_along_m: float, cg_off_m: float, leg_m: tuple[float, ...], hooks_apart_m: float,
     hooks_rise_m: float, level_m: float, rise_m: float,
