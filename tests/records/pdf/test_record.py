@@ -64,7 +64,8 @@ def test_the_first_page_says_verdict_governing_check_class_load_place_day_number
         leaves: list[str], record: dict[str, Any]) -> None:
     check = figures.governing(record)
     assert check is not None
-    for words in (record["verdict"], f"{figures.title(check)} governs", figures.percentage(check), "Routine",
+    large = figures.percentage(check) if check["kind"] == "strength" else figures.left(check, check["unit"])
+    for words in (record["verdict"], f"{figures.title(check)} governs", large, "Routine",
                   "Vertical pump 400", "Pump bay to test bed", "25 November 2026", "number 1", "0001",
                   "Closed: completed", "DEMONSTRATION"):
         assert told(words) in leaves[0], words
