@@ -10,11 +10,12 @@ from checklist_app.operations.evaluate import Evaluation, assess
 from checklist_app.operations.task import Key, Task
 from checklist_app.operations.traced import Traced, digits, figure, result
 from checklist_app.operations.working import Line, working
+from tests.operations.rigged_lifts import some_rigged_lifts
 from tests.operations.some_lifts import some_lifts
 from tests.operations.straight_lift.lifts import TABLE, lift
 from tests.operations.toy import table
 
-LIFTS = some_lifts(33, seed=20261125)
+LIFTS = [*some_lifts(33, seed=20261125), *some_rigged_lifts(15, seed=20261128)]
 FUNCTIONS = {"sqrt": exact.sqrt, "atan2": exact.atan2_deg, "abs": abs, "sin": exact.sin, "cos": exact.cos}
 
 

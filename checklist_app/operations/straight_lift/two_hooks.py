@@ -4,11 +4,12 @@ In that plane x counts level from the left hook towards the right, z up, and y i
 """
 
 from checklist_app.mechanics import attitude
+from checklist_app.mechanics.exact import sqrt
 from checklist_app.mechanics.hanging import four_bars, two_hooks
 from checklist_app.mechanics.vectors import Vec
-from checklist_app.operations.graph import CannotAssess, across, by_search, each, kept, when
+from checklist_app.operations.graph import CannotAssess, NotApplicable, across, by_search, each, kept, when
 from checklist_app.operations.straight_lift.choices import Rig
-from checklist_app.operations.straight_lift.rigs import IN_SPACE
+from checklist_app.operations.straight_lift.rigs import IN_SPACE, ON_ONE_HOOK
 
 Hung = two_hooks.TwoHookHang
 
@@ -125,3 +126,25 @@ def pull_up_to_own_hook(
 def pull_up_in_space(from_hook: Vec) -> float:
     """Of a leg, the part along its eye's axis, which stands upright in the load."""
     return -from_hook.z
+
+
+@when("hung_hook", rig=Rig.TWO_HOOKS)
+@across("hook")
+def hung_hook_of_two(
+    hung_eye: tuple[Vec, ...], hooks_apart_m: float, hooks_rise_m: float, hook: tuple[str, ...]
+) -> tuple[Vec, ...]:
+    """Each hook from the first, in hanging axes: the load turns until its eyes lie under the line of the hooks."""
+    left, right = hung_eye
+    x, y = right.x - left.x, right.y - left.y
+    level = sqrt(x * x + y * y)
+    if not level > 0.0:
+        raise CannotAssess("the eyes hang one under the other")
+
+    return Vec(0.0, 0.0, 0.0), Vec(hooks_apart_m * x / level, hooks_apart_m * y / level, hooks_rise_m)
+
+
+@when("hung_hook", rig=ON_ONE_HOOK)
+@across("hook")
+def hung_hook_of_one() -> tuple[Vec, ...]:
+    """Everything is seen from the one hook."""
+    raise NotApplicable("one hook")
