@@ -11,6 +11,7 @@ from pathlib import Path
 import pytest
 from playwright.sync_api import Browser, BrowserContext
 
+from checklist_app.records.store import Store
 from tests.browser.conftest import PHONE
 from tests.browser.server import ROOT, Server, await_first_page, free_port
 
@@ -58,15 +59,23 @@ class Secured:
     def pin(self, name: str) -> str:
         return self.by_http().pin(name)
 
+    def digests(self) -> set[str]:
+        """What is in the database."""
+        store = Store(self.folder)
+        try:
+            return {digest for (digest,) in store.database.execute_sql("select entry_id from receipt").fetchall()}
+        finally:
+            store.close()
+
     def kill(self) -> None:
         self.process.kill()
         self.process.wait(timeout=20)
 
 
 @contextmanager
-def secured(yard: Path, folder: Path) -> Iterator[Secured]:
+def secured(yard: Path, folder: Path, *more: str) -> Iterator[Secured]:
     shutil.copytree(yard, folder)
-    server = Secured(folder, "--name", NAME)
+    server = Secured(folder, "--name", NAME, *more)
     try:
         yield server
     finally:

@@ -19,7 +19,7 @@ class Stoppable:
     """The demonstration, by http only."""
 
     def __init__(self, folder: Path) -> None:
-        self.folder, self.port = folder, free_port()
+        self.folder, self.port, self.root = folder, free_port(), ROOT
         self.url = f"http://127.0.0.1:{self.port}"
         self.log = folder.parent / f"{folder.name}.log"
         self.begin_again()
@@ -44,7 +44,7 @@ class Stoppable:
 
     def begin_again(self) -> None:
         """Without waiting until it answers."""
-        self.process = start(self.folder, self.port, self.log)
+        self.process = start(self.folder, self.port, self.log, self.root)
 
     def digests(self) -> list[str]:
         """What is in the database, however often."""
@@ -55,11 +55,11 @@ class Stoppable:
             store.close()
 
 
-def start(folder: Path, port: int, log: Path) -> "subprocess.Popen[bytes]":
+def start(folder: Path, port: int, log: Path, root: Path = ROOT) -> "subprocess.Popen[bytes]":
     command = [sys.executable, "-u", "-m", "checklist_app", "serve", "--demo", "--http-only", "--folder", str(folder),
                "--host", "127.0.0.1", "--port", str(port)]
     with log.open("wb") as out:
-        return subprocess.Popen(command, cwd=ROOT, stdout=out, stderr=subprocess.STDOUT, stdin=subprocess.DEVNULL)
+        return subprocess.Popen(command, cwd=root, stdout=out, stderr=subprocess.STDOUT, stdin=subprocess.DEVNULL)
 
 
 @contextmanager
