@@ -10,7 +10,7 @@ from checklist_app.checklists.canonical import canonical, digest
 from checklist_app.checklists.places import label
 from checklist_app.checklists.typed_gear import hook_slots, leg_slots
 from checklist_app.checklists.typed_rig import EYES, WITH_LEGS_GIVEN, hook_rows, leg_rows, legs_given_of, rig_of
-from checklist_app.checklists.usual_case import SHED, in_line, level, straight_on
+from checklist_app.checklists.usual_case import GATHERED, SHED, in_line, level, straight_on
 from checklist_app.mechanics.slings.kinds import Hitch
 from checklist_app.operations.obtained import ANGLE_HOW, CG_HOW, LENGTH_HOW
 from checklist_app.operations.straight_lift.choices import EyesGiven, LegsGiven, Rig
@@ -58,7 +58,8 @@ def sections(typed: Mapping[str, str], faults: Mapping[str, str]) -> tuple[Secti
         Section("More about the load", "To one side, uneven eyes, underside and top.", _more(asks, rig), True),
         Section("Fittings and eyes", "What is not there is answered too.", _fittings(asks, first), True),
         Section("Hoist and hook", "From the hoist down to where the slings meet.",
-                tuple(ask for slot in hook_slots(rig) for ask in asks.gear(slot)), True),
+                tuple(ask for slot in hook_slots(rig) for ask in asks.gear(slot)
+                      if slot.path[-1] != "hook_fitting" or rig not in GATHERED), True),
         Section("Heights", "How high it goes, and what is above.",
                 asks.numbers("lift_height_m", "highest_hook_m", "room_height_m"), True),
         Section("Rules and surroundings", "What rates the slings, and what they have to bear.",
@@ -103,7 +104,9 @@ def _slings(asks: Asks, rig: Rig, first: str, typed: Mapping[str, str]) -> tuple
         legs += [asks.number(f"leg/{first}/leg_angle_read_deg"), asks.how(ALL_ANGLES, "How are the angles known?",
                                                                          ANGLE_HOW)]
     share = (asks.choice("share_rule"),) if rig is Rig.FOUR_LEGS else ()
-    return (*asks.gear(sling), *_hitch(asks, first, typed), *legs, *share, asks.tick(straight_on(rig)),
+    gathers = next((slot for slot in hook_slots(rig) if slot.path[-1] == "hook_fitting"), None)
+    link = asks.gear(gathers) if gathers is not None and rig in GATHERED else ()
+    return (*asks.gear(sling), *link, *_hitch(asks, first, typed), *legs, *share, asks.tick(straight_on(rig)),
             asks.tick(SHED), asks.number("rigging_kg"))
 
 

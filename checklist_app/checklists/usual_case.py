@@ -5,6 +5,8 @@ from dataclasses import dataclass
 from checklist_app.checklists.typed_rig import EYES, hook_rows, leg_rows, rig_of
 from checklist_app.operations.straight_lift.choices import EyesGiven, Rig
 
+GATHERED = (Rig.THREE_LEGS, Rig.FOUR_LEGS)
+"""More legs than a hook takes: a master link gathers them, and is asked for."""
 ORIGIN = ("eye_x_m", "eye_y_m", "eye_z_m")
 
 
@@ -33,9 +35,12 @@ def in_line(rig: Rig) -> Tick:
 def straight_on(rig: Rig) -> Tick:
     """Nothing between hook, sling and eye."""
     hooks = [f"hook/{row}/hook_load_cell" for row in hook_rows(rig)] or ["load_cell", "hook_fitting"]
+    if rig in GATHERED:
+        hooks.remove("hook_fitting")
     first = leg_rows(rig)[0]
     none = (*hooks, f"leg/{first}/top_fitting", f"leg/{first}/bottom_fitting")
-    return Tick("usual.straight_on", "Slings go straight on hook and eyes: no shackle, no fitting, no load cell",
+    on = "master link" if rig in GATHERED else "hook"
+    return Tick("usual.straight_on", f"Slings go straight on {on} and eyes: no shackle, no fitting, no load cell",
                 {f"{slot}.not_used": "yes" for slot in none})
 
 

@@ -14,6 +14,7 @@ from checklist_app.checklists.frame import frame, go_to, inside, whole
 from checklist_app.checklists.picture import held
 from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.steps import Screen, chosen, next_way, screens, stage_number
+from checklist_app.checklists.tried import EVERY_LEG, which_legs
 from checklist_app.checklists.world import World
 
 SEEN = ".seen"
@@ -81,6 +82,7 @@ def _show(request: Request, world: World, now: Running, stage: str, screen: Scre
                      shrunk=request.form.get("shrunk", ()), **context)
 
     before, after = _around(now, stage, screen)
+    context |= {"legs": which_legs(now), "leg": EVERY_LEG, "typed": "", "fault_words": ""} if drawn else {}
     context |= {"step": screen, "before": before, "after": after, "here": screen.href,
                 "banner": banner(world, now, stage), "below": None,
                 "next": next_way(now, stage, screen.key)}
