@@ -4,7 +4,7 @@ from typing import Any
 
 from checklist_app.operations.gear import make
 from checklist_app.operations.straight_lift.choices import EyesGiven, Rig
-from checklist_app.operations.task import Key, Task
+from checklist_app.operations.task import Task
 from tests.operations.straight_lift.lifts import NONE, hoist, leg, lift, told
 
 CORNERS = ("left_front", "right_front", "left_rear", "right_rear")
@@ -67,10 +67,3 @@ def two_hooks(
         told_of = {name: told(value) for name, value in {**answers, **(each_hook or {})}.items()}
         task = task.with_row("hook", label, told_of)
     return task
-
-
-def without(task: Task, *names: str) -> Task:
-    return task.without(*(key for key in task.answers if key.name in names))
-
-
-__all__ = ["CORNERS", "THREE", "Key", "four", "link", "one", "rigged", "three", "two_hooks", "without"]
