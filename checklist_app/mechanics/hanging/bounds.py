@@ -64,7 +64,7 @@ def most_of_any_length(hang: Hang) -> tuple[float, ...]:
             pull = max(0.0, by[three.index(leg)]) * hang.distances_m[leg] if leg in three else 0.0
             most[leg] = max(most[leg], pull)
     if not min(most) >= 0.0:
-        raise OutOfRangeError("the load on any three of its legs", "out of balance", "a plumb line inside", SOURCE)
+        raise OutOfRangeError("four legs", "no three of them in balance", "legs that stand around the load", SOURCE)
 
     return tuple(max(pair) for pair in zip(most, hang.shares, strict=True))
 

@@ -176,7 +176,7 @@ def wild(most: float) -> st.SearchStrategy[float]:
     return st.floats(-most, most) | st.sampled_from((0.0, 1.0, -1.0, 1e-9))
 
 
-@settings(max_examples=300)
+@settings(max_examples=150)
 @given(st.data(), st.integers(1, 4))
 def test_the_wildest_rigging_is_in_balance_or_refused(data: st.DataObject, legs: int) -> None:
     picks = [vec(*(data.draw(wild(50.0)) for _ in range(3))) for _ in range(legs)]
@@ -196,6 +196,11 @@ def test_the_wildest_rigging_is_in_balance_or_refused(data: st.DataObject, legs:
 def test_no_sharing_by_stiffness_exceeds_what_a_leg_can_come_to_carry(what: Rigging) -> None:
     hung(what)
     hang = shared_by_stiffness(what, 10.0, [STIFF] * 4)
+    try:
+        most_of_any_length(hang)
+    except OutOfRangeError as refused:
+        assert "no three of them" in str(refused) and abs(hang.tilt_deg) > 60.0, "a plate that hangs on its edge"
+        return
     assert all(share <= most + 1e-9 for share, most in zip(hang.shares, most_of_any_length(hang), strict=True))
 
 
