@@ -10,7 +10,7 @@ from flask import Response
 
 from checklist_app.web.engine import accepts
 
-TYPES = ("text/html", "application/json")
+TYPES = ("text/html", "application/json", "text/javascript")
 LEAST_BYTES = 1000
 LEVEL = 6
 

@@ -13,6 +13,8 @@ from checklist_app.web.pages import frame_of, page
 from checklist_app.web.static import ASK_AGAIN, edition, own_files
 
 SCRIPT = "js/sw.js"
+NOT_KEPT = (SCRIPT, "icon-512.png")
+"""The service worker keeps itself; the large icon is for the home screen only."""
 KEPT = (".css", ".js", ".svg", ".png", ".woff2")
 PAGES = ("/shell", "/shell/outbox")
 NAME, SHORT_NAME = "Lifting checklist", "Checklist"
@@ -38,7 +40,7 @@ def service_worker() -> Response:
 
 def files() -> list[str]:
     """What a phone keeps from its first visit on: the pages that open anything, and all that they are made of."""
-    kept = [name for name, path in own_files() if path.suffix in KEPT and name != SCRIPT]
+    kept = [name for name, path in own_files() if path.suffix in KEPT and name not in NOT_KEPT]
 
     return [*PAGES, *(f"/static/{edition()}/{name}" for name in kept)]
 

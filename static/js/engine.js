@@ -28,9 +28,8 @@ export async function onReload(callback) {
 
 export function start() {
   if (worker || !address("engine")) return;
-  const url = new URL("./worker.js", import.meta.url);
-  url.search = new URLSearchParams({ engine: address("engine"), floors: address("floors"), ...(deaths && { plain: "yes" }) });
-  const born = new Worker(url, { type: "module" });
+  const name = JSON.stringify({ engine: address("engine"), floors: address("floors"), plain: deaths > 0 });
+  const born = new Worker(new URL("./worker.js", import.meta.url), { type: "module", name });
   worker = born;
   state = "starting";
   const when = (name, act) => born.addEventListener(name, (event) => { if (born === worker) act(event); });

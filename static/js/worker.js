@@ -4,10 +4,10 @@
 
 import { boot, fault, heed } from "./phone_python.js";
 
-const asked = new URL(import.meta.url).searchParams;
-const engine = new URL(asked.get("engine"), location.origin).href;
-const MEMORY = `${asked.get("floors")}.memory`; // a digest of floors and engine is in this address
-const isPlain = asked.has("plain") || !self.caches; // after one that died, and by http
+const asked = JSON.parse(self.name); // not in the address: the script is kept under that
+const engine = new URL(asked.engine, location.origin).href;
+const MEMORY = `${asked.floors}.memory`; // a digest of floors and engine is in this address
+const isPlain = asked.plain || !self.caches; // after one that died, and by http
 
 async function bytes(address) {
   const answer = await fetch(address);
@@ -26,7 +26,7 @@ async function keep(frozen) {
 }
 
 async function start() {
-  const files = Promise.all([bytes(`${engine}packages.zip`), bytes(asked.get("floors"))]);
+  const files = Promise.all([bytes(`${engine}packages.zip`), bytes(asked.floors)]);
   files.catch(() => {}); // told where it is waited for
   const [{ loadPyodide }, heap] = await Promise.all([import(`${engine}pyodide.mjs`), memory()]);
   try {
