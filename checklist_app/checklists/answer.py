@@ -80,6 +80,8 @@ class Request:
     has said what was done. Only the server finds them, by the order in which entries reached it."""
     notes: Mapping[str, tuple[str, ...]] = field(default_factory=dict)
     """What the server says of a task beside its entries: sign-offs that count for nothing, evaluations that differ."""
+    after_seal: tuple[Mapping[str, str], ...] = ()
+    """What came after a record was sealed, lately: `href`, `words`."""
     evaluated_by: str = "server"
     """Which of the two works out the checks of this page: `server` or `phone`."""
 

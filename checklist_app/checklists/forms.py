@@ -9,7 +9,7 @@ from dataclasses import dataclass, field
 
 from checklist_app.checklists import values
 from checklist_app.checklists.answer import Request
-from checklist_app.checklists.canonical import NotCanonical, as_typed
+from checklist_app.checklists.canonical import NotCanonical, as_typed, digest
 from checklist_app.checklists.entry import Entry, Unusable
 from checklist_app.checklists.fold import Folded, own_earlier, seen
 from checklist_app.checklists.hidden import brought, left_to_read
@@ -74,7 +74,7 @@ def _answer(request: Request, prompt: Asked, folded: Folded, world: World, made:
     shown = prompt.seen(request.form)
     replaced = seen(folded, prompt.path) if shown is None else shown
     photos = request.files.get(prompt.name, ()) if prompt.type == "photo" else ()
-    if photos:
+    if photos and not _stands(prompt, photos[0].data, folded, made.author):
         _say(request, prompt, made.photo(photos[0]), replaced, folded, made)
     if photos or prompt.type == "photo" or not prompt.is_in(request.form):
         return
@@ -85,6 +85,12 @@ def _answer(request: Request, prompt: Asked, folded: Folded, world: World, made:
     if untouched or {said} in (before, now):
         return
     _say(request, prompt, _value(said, prompt, world, made) if said else values.withdrawn(), replaced, folded, made)
+
+
+def _stands(prompt: Asked, data: bytes, folded: Folded, author: str) -> bool:
+    """Whether he said so already: a form whose answer was lost is sent again, and brings the same picture."""
+    return any(entry.author == author and entry.value.get("part") == digest(data)
+               for entry in folded.heads.get(prompt.path, ()))
 
 
 def _say(request: Request, prompt: Asked, value: Value, replaced: Iterable[str], folded: Folded, made: Made) -> None:

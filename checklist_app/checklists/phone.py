@@ -9,6 +9,7 @@ from checklist_app.checklists.answer import Answer, Person, Photo, Request, Veri
 from checklist_app.checklists.authority import capacities
 from checklist_app.checklists.canonical import canonical
 from checklist_app.checklists.entry import Entry, Path, trusted
+from checklist_app.checklists.lesser import by_https
 from checklist_app.checklists.parity import claim
 from checklist_app.checklists.plain import needs_server
 from checklist_app.checklists.register import REGISTERS, Item, item_of
@@ -20,7 +21,7 @@ from checklist_app.operations.report import report
 
 Parts = Iterable[tuple[str, bytes | None]]
 PLAIN = ("method", "path", "query", "device", "counter", "at", "salt", "fragment", "form_token", "pin_fault", "theme",
-         "mark", "page_device")
+         "mark", "page_device", "https_way")
 PHONE = "phone"
 
 
@@ -166,7 +167,9 @@ class Phone:
 
 def page_here(request: Request, world: World) -> Answer:
     """The page, or the words that it is the server's: registers, records and people do not travel."""
-    return answer(request, world) if travels(request.path) else needs_server(request)
+    if not travels(request.path):
+        return needs_server(request)
+    return by_https(request) or answer(request, world)
 
 
 def request_of(asked: Mapping[str, Any]) -> Request:
@@ -177,7 +180,8 @@ def request_of(asked: Mapping[str, Any]) -> Request:
     files = {name: tuple(Photo(one["mime"], bytes.fromhex(one["data"])) for one in photos)
              for name, photos in (asked.get("files") or {}).items()}
     told = Request(**plain, form=form, files=files, person=_person(asked.get("person")),
-                   alarms=tuple(asked.get("alarms") or ()), notes=notes, evaluated_by=asked.get("evaluated_by", PHONE))
+                   alarms=tuple(asked.get("alarms") or ()), notes=notes,
+                   after_seal=tuple(asked.get("after_seal") or ()), evaluated_by=asked.get("evaluated_by", PHONE))
     signer = asked.get("verified")
     if not signer:
         return told

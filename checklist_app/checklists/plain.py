@@ -44,6 +44,11 @@ def refused(request: Request, what: str, then: str, way: tuple[str, str] = TODAY
     return _plain(request, status, "This cannot be done now", what, then, way)
 
 
+def refused_by_http(request: Request, title: str, what: str, then: str, way: tuple[str, str]) -> Answer:
+    """Whoever shares the network could read along."""
+    return _plain(request, 403, title, what, then, way)
+
+
 def _asked(request: Request) -> str:
     """The address with all that was typed into it."""
     return f"{request.path}?{urlencode(request.query)}" if request.query else request.path

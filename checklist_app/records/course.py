@@ -1,5 +1,11 @@
-"""What happened, in order of the devices' clocks: begun, signed, changed afterwards, stopped, gone on, closed."""
+"""What happened: begun, signed, changed afterwards, stopped, gone on, closed.
 
+In the order of what replaces what and of each device's counter; clocks decide only where neither does.
+"""
+
+from collections.abc import Iterable, Mapping
+from heapq import heapify, heappop, heappush
+from itertools import pairwise
 from typing import Any
 
 from checklist_app.checklists.entry import Entry
@@ -19,14 +25,54 @@ MILESTONES = frozenset({"begin", "signature", "guest", "stop", "go_on", "send_ba
 
 def events(world: World, now: Running) -> list[Event]:
     """The course of a task. Answers are told one by one only from the first signature on: then each change matters."""
-    entries = sorted(now.folded.known.values(), key=lambda entry: (entry.at, entry.device, entry.counter))
-    signed = next((entry.at for entry in entries if entry.type == "signature"), "")
-    told = [(entry, milestone(world, now, entry)) for entry in entries if entry.type in MILESTONES]
-    told += [(entry, change(world, now, entry)) for entry in entries if signed and entry.at >= signed]
+    entries, told, signed = in_order(now.folded.known.values()), [], False
+    for entry in entries:
+        signed = signed or entry.type == "signature"
+        said = milestone(world, now, entry) if entry.type in MILESTONES else change(world, now, entry) if signed else ""
+        if said:
+            told.append({"at": entry.at, "words": said, "by": name_of(world, entry.author), "entry": entry.digest,
+                         "kind": entry.type})
+    return told
 
-    return [{"at": entry.at, "words": said, "by": name_of(world, entry.author), "entry": entry.digest,
-             "kind": entry.type}
-            for entry, said in sorted(told, key=lambda one: (one[0].at, one[0].device, one[0].counter)) if said]
+
+def in_order(entries: Iterable[Entry]) -> list[Entry]:
+    """Entries after what they replace and after what their device made before; else by the devices' clocks."""
+    known = {entry.digest: entry for entry in entries}
+    after, waits_for = _following(known)
+    ready = [_by_clock(known[name]) for name in known if not waits_for[name]]
+    heapify(ready)
+    found: list[Entry] = []
+    while ready:
+        name = heappop(ready)[-1]
+        found.append(known[name])
+        for later in after[name]:
+            waits_for[later] -= 1
+            if not waits_for[later]:
+                heappush(ready, _by_clock(known[later]))
+    left = sorted((known[name] for name in known.keys() - {entry.digest for entry in found}), key=_by_clock)
+
+    return [*found, *left]
+
+
+def _following(known: Mapping[str, Entry]) -> tuple[dict[str, set[str]], dict[str, int]]:
+    """What comes right after each entry, and how many come right before it. A phone that was set back counts twice:
+    then two entries may each have to come first, and are told last."""
+    before: dict[str, set[str]] = {name: {one for one in entry.replaces if one in known}
+                                   for name, entry in known.items()}
+    counted = sorted(known.values(), key=lambda entry: (entry.device, entry.counter))
+    for one, other in pairwise(counted):
+        if one.device == other.device and one.counter < other.counter:
+            before[other.digest].add(one.digest)
+    after: dict[str, set[str]] = {name: set() for name in known}
+    for name, earlier in before.items():
+        for one in earlier:
+            after[one].add(name)
+
+    return after, {name: len(earlier) for name, earlier in before.items()}
+
+
+def _by_clock(entry: Entry) -> tuple[str, str, int, str]:
+    return entry.at, entry.device, entry.counter, entry.digest
 
 
 def milestone(world: World, now: Running, entry: Entry) -> str:

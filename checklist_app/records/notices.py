@@ -10,7 +10,8 @@ from checklist_app.checklists.pages.acknowledge import acknowledged
 from checklist_app.checklists.running import NotBegun, running
 from checklist_app.checklists.words import clock
 from checklist_app.checklists.world import World
-from checklist_app.records.database import Kept, Receipt
+from checklist_app.records.after_seal import lately_supplemented
+from checklist_app.records.database import Kept, Receipt, Seal
 from checklist_app.records.key_tables import Comparison
 from checklist_app.records.people import name_of
 from checklist_app.records.store import Store
@@ -26,6 +27,8 @@ class Notices:
 
     alarms: tuple[Alarm, ...]
     notes: dict[str, tuple[str, ...]]
+    after_seal: tuple[Alarm, ...] = ()
+    """What came after a record was sealed, for two weeks: `href`, `words`."""
 
 
 class NoticeBoard:
@@ -34,13 +37,14 @@ class NoticeBoard:
     def __init__(self, store: Store) -> None:
         self.store = store
         self.lock = Lock()
-        self.stands: tuple[tuple[int, int], Notices] | None = None
+        self.stands: tuple[tuple[int, int, int, str], Notices] | None = None
         self.known: dict[tuple[str, int], list[Unknowing]] = {}
 
     def notices(self, world: World) -> Notices:
         """As of what the world holds."""
         unlooked = Comparison.select().where(Comparison.outcome == DIFFERS, Comparison.looked_by == "")
-        at = (int(world.cursor()["number"]), unlooked.count(self.store.database))
+        sealed = Seal.select().count(self.store.database)
+        at = (int(world.cursor()["number"]), unlooked.count(self.store.database), sealed, world.today)
         with self.lock:
             if self.stands is None or self.stands[0] != at:
                 self.stands = (at, self._made(world))
@@ -51,7 +55,8 @@ class NoticeBoard:
         signed = self._with_signatures(tasks)
         alarms = [alarm for task in tasks if task in signed for alarm in self._alarms(world, task, signed[task])]
         notes = {task: (*self._uncounted(world, task, signed), *self._differing(task)) for task in tasks}
-        return Notices(tuple(alarms), {task: words for task, words in notes.items() if words})
+        return Notices(tuple(alarms), {task: words for task, words in notes.items() if words},
+                       tuple(lately_supplemented(self.store, world.today)))
 
     def _alarms(self, world: World, task: str, arrived: int) -> Iterator[Alarm]:
         try:

@@ -9,6 +9,7 @@ from typing import Any
 from checklist_app.checklists.entry import Entry, trusted
 from checklist_app.records import sqlite
 from checklist_app.records.account_tables import Account
+from checklist_app.records.clocks import ahead_doubt
 from checklist_app.records.database import Kept, Receipt, Server
 from checklist_app.records.devices import Devices
 from checklist_app.records.door import (
@@ -72,7 +73,7 @@ class Store:
         self.database.close()
 
     def put(self, device: str, batch: Sequence[Any], received_at: str, vouched: bool = False,
-            present: Container[str] | None = None) -> list[dict[str, Any]]:
+            present: Container[str] | None = None, clock: str = "") -> list[dict[str, Any]]:
         """Take what a device brings; one answer an item, in order: confirmed, refused in words, or later.
 
         Args:
@@ -81,6 +82,7 @@ class Store:
             received_at: The server's time.
             vouched: A supervisor answers for entries of people who never signed in on this device.
             present: Who is signed in there at this moment; without it, everybody who did not sign out.
+            clock: The doubt about the device's clock, if it is far off.
 
         Raises:
             TooMany: If the batch is larger than one is taken.
@@ -102,7 +104,7 @@ class Store:
         roles = self._roles({entry.author for entry in taken.values()})
         roles |= {person: brought_as(role) for person, role in absent.items()}
         marks = self._marks(taken, parts, roles, device, received_at)
-        numbers = self._write(list(taken.values()), parts, device, received_at, marks)
+        numbers = self._write(list(taken.values()), parts, device, received_at, marks, clock)
 
         return [item.answered(numbers.get(item.digest)) for item in brought]
 
@@ -197,13 +199,13 @@ class Store:
         return dict(query.tuples().execute(self.database))
 
     def _write(self, entries: list[Entry], parts: Mapping[str, bytes], device: str, received_at: str,
-               marks: Mapping[str, str]) -> dict[str, int]:
+               marks: Mapping[str, str], clock: str = "") -> dict[str, int]:
         self.parts.write_files(parts)
         with sqlite.writing(self.database):
             self.parts.insert_rows(parts)
             numbers = self._numbers(entry.digest for entry in entries)
             fresh = list({entry.digest: entry for entry in entries if entry.digest not in numbers}.values())
-            doubts = self._doubts(fresh, device)
+            doubts = self._doubts(fresh, device, received_at, clock)
             numbers |= self._receive(fresh, device, received_at, doubts, marks)
 
         return numbers
@@ -227,7 +229,7 @@ class Store:
 
         return {row[1]: row[0] for row in receipts}
 
-    def _doubts(self, fresh: list[Entry], device: str) -> dict[str, str]:
+    def _doubts(self, fresh: list[Entry], device: str, received_at: str, clock: str) -> dict[str, str]:
         revoked = self.devices.is_revoked(device)
         used = self._used(fresh)
         doubts = {}
@@ -235,6 +237,7 @@ class Store:
             said = ["this phone was revoked"] if revoked else []
             said += [f"brought by {device}"] if device != entry.device else []
             said += ["counted twice: a phone set back or copied"] if (entry.device, entry.counter) in used else []
+            said += [doubt] if (doubt := clock or ahead_doubt(entry.at, received_at)) else []
             doubts[entry.digest] = "; ".join(said)
         return doubts
 

@@ -8,6 +8,7 @@ from typing import Any
 from flask import Blueprint, Response, abort, jsonify, make_response, request
 
 from checklist_app.checklists.entry import Entry, trusted
+from checklist_app.records.clocks import clock_doubt, skew_s
 from checklist_app.records.door import CONFIRMED, TooMany
 from checklist_app.records.moments import moment
 from checklist_app.records.parity import NoClaim, compare_statement
@@ -45,7 +46,8 @@ def put_entries() -> Response:
         refuse_unknown_cursor(batch["cursor"])
     try:
         answers = current.store().put(name, batch["entries"], moment(current.now()),
-                                      present=current.sessions().people_on(name))
+                                      present=current.sessions().people_on(name),
+                                      clock=clock_doubt(skew_s(batch["now"], current.now())))
     except TooMany as error:
         abort(413, f"{error}: send half of it.")
     current.changed()
@@ -122,7 +124,7 @@ def batch_of(data: bytes) -> dict[str, Any]:
     if not is_cursor(cursor) or not isinstance(said.get("entries"), list):
         abort(400, "A batch has a cursor and a list of entries.")
 
-    return {"cursor": cursor, "entries": said["entries"]}
+    return {"cursor": cursor, "entries": said["entries"], "now": said.get("now")}
 
 
 def is_cursor(said: Any) -> bool:

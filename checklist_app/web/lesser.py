@@ -7,6 +7,8 @@ there; entering, checking, stopping, taking gear out of use and delivering what 
 from flask import Flask, request
 from werkzeug.wrappers import Response as AnyResponse
 
+from checklist_app.checklists.lesser import OPEN, THEN, TITLE, WHAT
+from checklist_app.checklists.lesser import needs_https as asks_for_https
 from checklist_app.web.canonical import here
 from checklist_app.web.pages import frame_of, is_fragment, page
 from checklist_app.web.security import CHANGES
@@ -14,15 +16,9 @@ from checklist_app.web.site import site
 
 ENTERING = frozenset({"travelling", "sign_in", "start", "entries", "static_files", "trust"})
 """Blueprints that take something by http."""
-SAFETY = frozenset({"item_actions.quarantine", "parity.put"})
+SAFETY = frozenset({"item_actions.quarantine", "parity.put", "parity.put_fault"})
 """Gear is taken out of use from anywhere, and a phone that computes otherwise says so."""
-BEGINNING = "/begin"
-GOING_ON, GUEST = "/go-on", "/guest"
-SIGN, PIN = "sign", "pin"
-TITLE = "This needs https"
-WHAT = ("By http you can enter and check. Signing, beginning a task, going on after a stop and keeping registers need "
-        "https here: by http, whoever shares the network could read your PIN or change what you sign.")
-THEN = "Open this page by https. If your phone warns you there, it does not trust this workshop yet."
+PIN = "pin"
 TRUST = {"href": "/trust", "words": "How a phone comes to trust it"}
 
 
@@ -35,7 +31,7 @@ def refuse_what_needs_https() -> AnyResponse | None:
     if found is None or not found.https_in_use or request.is_secure or request.endpoint is None or not needs_https():
         return None
     place = here() if request.method not in CHANGES else request.path
-    way = {"href": found.https(place), "words": "Open by https", "move": True}
+    way = {"href": found.https(place), "words": OPEN, "move": True}
     if is_fragment():
         return page("checklist/_refused.html", frame_of(TITLE, back=""), 403, what=WHAT, then=THEN, way=way)
 
@@ -44,11 +40,6 @@ def refuse_what_needs_https() -> AnyResponse | None:
 
 def needs_https() -> bool:
     if request.blueprint == "travelling":
-        return request.path == BEGINNING or signs()
+        return asks_for_https(request.path, request.values.get("act", "")) or PIN in request.form
 
     return request.method in CHANGES and request.blueprint not in ENTERING and request.endpoint not in SAFETY
-
-
-def signs() -> bool:
-    """Whether a PIN is asked for or sent, or somebody decides that work goes on."""
-    return request.values.get("act") == SIGN or request.path.endswith((GOING_ON, GUEST)) or PIN in request.form

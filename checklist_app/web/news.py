@@ -12,6 +12,7 @@ from checklist_app.records.store import SetBack
 from checklist_app.web import current
 from checklist_app.web.access import by_device
 from checklist_app.web.entries import device_of_request
+from checklist_app.web.pages import https_origin
 from checklist_app.web.site import site
 from checklist_app.web.trust import page_address
 
@@ -39,7 +40,8 @@ def news() -> Response:
     told = current.notices()
 
     return jsonify(
-        alarms=told.alarms, notes=told.notes, keys=sorted({*keys.good(name).values(), *keys.locks(name).values()}),
+        alarms=told.alarms, notes=told.notes, after_seal=told.after_seal, https=https_origin(),
+        keys=sorted({*keys.good(name).values(), *keys.locks(name).values()}),
         entries=[{"number": number, "body": body} for number, body in page.entries], powerless=page.powerless,
         parts=page.parts, cursor=page.cursor, more=page.more,
         sealed=outgoing.sealed_lately(current.store(), current.now()), people=outgoing.people(current.store()),

@@ -26,16 +26,22 @@ def asked() -> Request:
     return Request(request.method, request.path, person=person, device=current.device(),
                    at=moment(current.now()), form_token=form_token(), theme=cookie(THEME),
                    mark=DEMONSTRATION if current_app.config["DEMO"] else "", https_way=https_way(),
-                   alarms=told.alarms, notes=told.notes)
+                   alarms=told.alarms, notes=told.notes, after_seal=told.after_seal)
 
 
 def https_way() -> str:
     """This page by https, if it came by http and https is in use."""
+    origin = https_origin()
+    return origin and origin + ("/" if request.method in CHANGES else request.full_path.rstrip("?"))
+
+
+def https_origin() -> str:
+    """Where everything may be done, if this request came by http and may not do everything; without a path."""
     found = site()
     if found is None or request.is_secure or not found.https_in_use:
         return ""
 
-    return found.https("/" if request.method in CHANGES else request.full_path.rstrip("?"))
+    return found.https("")
 
 
 def is_fragment() -> bool:

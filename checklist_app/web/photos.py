@@ -1,4 +1,4 @@
-"""Photos that came with a form without script: made small, turned upright, rid of hidden data."""
+"""Photos that came with a form: made small, turned upright, rid of hidden data; one that is so already stays."""
 
 import warnings
 from io import BytesIO
@@ -15,6 +15,8 @@ LONGEST_SIDE_PX = 1600
 QUALITY = 82
 FORMATS = ("JPEG", "PNG", "WEBP")
 MIME = "image/jpeg"
+JFIF = 14
+"""Bytes of the one segment that every JPEG has, when there is no small picture in it."""
 
 
 def photos_of(files: "MultiDict[str, FileStorage]") -> dict[str, tuple[Photo, ...]]:
@@ -42,12 +44,25 @@ def small(file: FileStorage) -> Photo:
     return Photo(MIME, re_encoded(data))
 
 
+def is_small(picture: Image.Image, data: bytes) -> bool:
+    """Whether a picture was made small and bare before. Then its bytes stay, so that a form that is sent twice, or is
+    carried out here after a phone did so, names one picture."""
+    segments = getattr(picture, "applist", [("", b"")])
+    bare = all(name == "APP0" and len(said) == JFIF for name, said in segments)
+    plain = picture.format == "JPEG" and picture.mode == "RGB" and "comment" not in picture.info
+    return (plain and bare and data.endswith(b"\xff\xd9")
+            and max(picture.size) <= LONGEST_SIDE_PX)
+
+
 def re_encoded(data: bytes) -> bytes:
     try:
         with warnings.catch_warnings(), Image.open(BytesIO(data), formats=FORMATS) as picture:
             warnings.simplefilter("error", Image.DecompressionBombWarning)
             if picture.width * picture.height > MOST_PIXELS:
                 raise RequestEntityTooLarge("This photo has more pixels than a camera makes.")
+            if is_small(picture, data):
+                picture.load()
+                return data
             picture.draft("RGB", (LONGEST_SIDE_PX, LONGEST_SIDE_PX))
             upright = ImageOps.exif_transpose(picture).convert("RGB")
     except (UnidentifiedImageError, OSError, SyntaxError, ValueError, Image.DecompressionBombError,

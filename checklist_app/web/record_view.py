@@ -14,6 +14,7 @@ from checklist_app.checklists.signing import HOW_WORDS
 from checklist_app.checklists.words import day
 from checklist_app.operations.svg import svg
 from checklist_app.records import chain, figures, pictures
+from checklist_app.records.after_seal import came_after
 from checklist_app.records.chain import Sealed
 from checklist_app.records.moments import moment
 from checklist_app.records.search import Wanted
@@ -99,6 +100,7 @@ def view(record: Mapping[str, Any], one: Sealed, store: Store) -> dict[str, Any]
         "fingerprint": figures.grouped(one.digest, 64), "previous": figures.grouped(record["previous"], 64),
         "others": [{"href": f"/records/{each.digest}", "name": f"{each.number:04d}",
                     "kind": "supplement" if each.of else "record"} for each in after],
+        "after_seal": came_after(store, one.task),
         "waits": [{"name": each["name"], "why": each["value"]} for each in record["evaluation"]["waiting_words"]],
         "refused": [{"name": each["name"], "why": each["value"]} for each in record["evaluation"]["refused"]],
     }

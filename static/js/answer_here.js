@@ -58,14 +58,15 @@ async function counting(pairs, device) {
 
 async function asked(method, address, pairs, fragment) {
   const url = new URL(address, location.origin);
-  const named = ["device", "theme", "mark", "alarms", "notes"].map(meta);
-  const [person, device, theme, mark, alarms, notes] = await Promise.all([who(), ...named]);
+  const named = ["device", "theme", "mark", "alarms", "notes", "after_seal", "https"].map(meta);
+  const [person, device, theme, mark, alarms, notes, afterSeal, https] = await Promise.all([who(), ...named]);
   const made = method === "POST" ? await counting(pairs, device) : { counter: 1, at: moment(), salt: "" };
   return {
     method, path: url.pathname, query: Object.fromEntries(url.searchParams), form: texts(pairs),
     files: await pictures(pairs), fragment, person,
     device: device ?? "", today: today(), theme: theme ?? "", mark: mark ?? "", form_token: "",
-    alarms: alarms ?? [], notes: notes ?? {}, ...made,
+    alarms: alarms ?? [], notes: notes ?? {}, after_seal: afterSeal ?? [],
+    https_way: https ? https + (method === "POST" ? "/" : url.pathname + url.search) : "", ...made,
     ...await signedHere(pairs, person),
   };
 }

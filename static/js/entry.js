@@ -2,11 +2,11 @@
    so that the server can answer at once with what they change. */
 
 import { bytes } from "./canonical.js";
-import { chance } from "./chance.js";
 import { changedPrompts, notYetEntered, noteAnswered, noteMade } from "./changed.js";
 import { device, person } from "./device.js";
-import { keepSaid, reserve } from "./keep.js";
-import { MOST_MADE, SALT_BYTES, entry, moment } from "./make.js";
+import { keepSaid } from "./keep.js";
+import { entry } from "./make.js";
+import { countAhead } from "./plain_fields.js";
 import { sha256 } from "./sha256.js";
 import { markSent } from "./sync.js";
 import { keepStanding, tellFull, tellTaken } from "./tell_full.js";
@@ -51,8 +51,8 @@ async function holdNow(form) {
     held.parts.push(...parts);
     noteMade(item.container, digest, item.now);
   }
-  const counter = held.complete ? 0 : await reserve(device(), MOST_MADE).catch(() => 0);
-  held.made = counter ? JSON.stringify({ at: moment(), counter, salt: chance(SALT_BYTES) }) : "";
+  if (held.complete) held.made = "";
+  else await countAhead(form, held);
 }
 
 /* The hidden fields that go with a form: entries, parts, the word that no plain field is to be read again, and the
@@ -92,6 +92,7 @@ function leaveOut(data, name) {
 document.addEventListener("htmx:afterRequest", ({ detail }) => {
   const held = unsent.get(detail.requestConfig?.elt?.closest?.("form"));
   if (!held || !(detail.successful || detail.xhr?.status === 422)) return;
+  held.made = "";
   const sent = new Set([...detail.requestConfig.formData.getAll("entry"), ...detail.requestConfig.formData.getAll("part")]);
   if (!detail.xhr.fromPhone) {
     tellTaken([...sent]);

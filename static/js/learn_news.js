@@ -29,9 +29,9 @@ function keep(said, more) {
     for (const { body, number } of said.entries) confirm(entries, rowOf(body, { state: "confirmed", number, revision }));
     for (const digest of said.powerless) leaveOut(entries, digest);
     for (const [digest, text] of Object.entries(said.parts)) arrive(parts, digest, text, revision);
-    const { cursor, sealed, people, code, device, trust, alarms, notes } = said;
-    const whole = { cursor, sealed, people, code, trust, alarms, notes, ...more };
-    for (const [key, value] of Object.entries(whole)) kept.put(value, key);
+    const { cursor, sealed, people, code, device, trust, alarms, notes, after_seal, https } = said;
+    const whole = { cursor, sealed, people, code, trust, alarms, notes, after_seal, https, ...more };
+    for (const [key, value] of Object.entries(whole)) kept.put(value ?? null, key);
     countOn(kept, device, said.counted);
   }));
 }

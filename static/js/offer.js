@@ -3,6 +3,7 @@
 
 import { TooLarge, asDevice } from "./contact.js";
 import { partsNamed } from "./keep.js";
+import { moment } from "./make.js";
 import { goesAlong, settleParts } from "./offer_parts.js";
 import { counted, get, meta, read, write } from "./phone_store.js";
 
@@ -58,7 +59,7 @@ export async function offerEntries() {
   const cursor = (await meta("cursor")) ?? { number: 0, head: "" };
   try {
     const headers = { "Content-Type": "application/json" };
-    const answer = await asDevice("/entries", { method: "PUT", headers, body: JSON.stringify({ cursor, entries }) });
+    const answer = await asDevice("/entries", { method: "PUT", headers, body: JSON.stringify({ cursor, now: moment(), entries }) });
     await note(rows, entries, (await answer.json()).entries);
     most = BATCH;
   } catch (fault) {

@@ -9,6 +9,7 @@ import { meta, remember } from "./phone_store.js";
 import { sha256 } from "./sha256.js";
 import { bringUpToDate } from "./worlds.js";
 
+const LONGEST_FAULT = 200;
 let under = false;
 
 const taskInSight = () => /^\/tasks\/([^/?]+)/.exec(location.pathname)?.[1] ?? "";
@@ -25,6 +26,20 @@ async function compare(task) {
   await remember({ compared: name });
 }
 
+/* What the checks said of their own build; nothing that somebody entered goes along. */
+async function tellFault() {
+  const words = await meta("fault");
+  if (!words) return;
+  const headers = { "Content-Type": "application/json" };
+  await asDevice("/parity/fault", { method: "PUT", headers, body: JSON.stringify({ code: code(), words }) });
+  await remember({ fault: null });
+}
+
+document.addEventListener("engine:fault", ({ detail }) => {
+  remember({ fault: String(detail).slice(-LONGEST_FAULT) }).catch((fault) => console.error(fault));
+});
+
+document.addEventListener("phone:synced", () => tellFault().catch((fault) => console.error(fault)));
 document.addEventListener("phone:synced", async () => {
   const task = taskInSight();
   if (under || !task || status().state !== "ready") return;

@@ -153,6 +153,15 @@ def test_a_photograph_is_a_part_under_the_digest_of_its_bytes():
     assert taken.parts == {digest(b"\xff\xd8\xffpicture"): b"\xff\xd8\xffpicture"}
 
 
+def test_a_photograph_that_is_sent_again_is_said_once():
+    photo = Photo("image/jpeg", b"\xff\xd8\xffpicture")
+    first = Page().send(files={"label": (photo,)})
+    again = Page(*first.keep).send(files={"label": (photo,)}, shown=Page().folded)
+    assert len(first.keep) == 1 and again.keep == ()
+    other = Page(*first.keep).send(files={"label": (Photo("image/jpeg", b"\xff\xd8\xffanother"),)})
+    assert other.keep[0].replaces == (first.keep[0].digest,)
+
+
 def test_a_pick_of_nothing_in_the_register_is_a_fault():
     taken = Page().send((SLING,), **{"leg__1-left__sling": "gear/L-99"})
     assert taken.keep == () and "L-99" in taken.faults["leg/1-left/sling"]

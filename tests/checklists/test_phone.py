@@ -143,3 +143,33 @@ def test_the_evaluation_is_the_one_that_a_statement_holds() -> None:
     now = running(shop.world, task)
     found = json.loads(loaded(shop).evaluate(json.dumps({"task": task, "today": TODAY})))
     assert found == evaluation(report(now.operation, now.evaluation))
+
+
+HTTPS = "https://shed.local:8443"
+
+
+def by_http(phone: Phone, path: str, **more: Any) -> dict[str, Any]:
+    return json.loads(phone.answer(message(path=path, https_way=f"{HTTPS}{path}", **more))[0])
+
+
+def test_by_http_a_page_made_on_the_phone_says_so_and_leads_to_https() -> None:
+    shop = Shop()
+    task = shop.begin()
+    phone = loaded(shop)
+    html = by_http(phone, f"/tasks/{task}/numbers")["html"]
+    assert "By http: enter and check only." in html and f'href="{HTTPS}/tasks/{task}/numbers"' in html
+    assert "By http" not in json.loads(phone.answer(message(path=f"/tasks/{task}/numbers"))[0])["html"]
+
+
+@pytest.mark.parametrize(("path", "more"), [
+    ("/begin", {}), ("/begin", {"method": "POST", "form": {"operation": ["straight_lift"]}}), ("/go-on", {}),
+    ("/holds/release", {"query": {"act": "sign"}}), ("/holds/release", {"method": "POST", "form": {"act": ["sign"]}}),
+    ("/holds/release/guest", {}),
+])
+def test_by_http_a_phone_begins_and_signs_nothing_by_itself_either(path: str, more: dict[str, Any]) -> None:
+    shop = Shop()
+    task = shop.begin()
+    told = by_http(loaded(shop), path if path == "/begin" else f"/tasks/{task}{path}", **more)
+    assert told["status"] == 403 and told["keep"] == []
+    assert "This needs https" in told["html"] and HTTPS in told["html"]
+    assert by_http(loaded(shop), f"/tasks/{task}/stop", method="POST")["keep"], "a stop is for everywhere"

@@ -232,3 +232,18 @@ def test_a_fault_of_the_certificates_is_shown_to_administrators(site: Site, app:
     clock.wait(days=3400)
     chief = signed_in_at(HTTPS, app, people, "administrator")
     assert "root ends on 2036" in chief.get("/security").text
+
+
+def test_a_phone_is_told_where_https_is_only_by_http_and_only_once_it_is_in_use(site: Site, app: Flask,
+                                                                               people: People) -> None:
+    """So that the pages that it makes by itself say the same as the server's."""
+    def told(visitor: Visitor, base: str) -> str:
+        known = visitor.client.get("/device", base_url=base).json
+        headers = {"Authorization": f"Bearer {known['credential']}"}
+        return visitor.client.get("/entries", base_url=base, headers=headers).json["https"]
+
+    supervisor = signed_in_at(HTTP, app, people, "supervisor")
+    assert told(supervisor, HTTP) == ""
+    site.say(True, "2026-11-25T12:00:00Z", "Ines Okoro")
+    assert told(supervisor, HTTP) == HTTPS
+    assert told(signed_in_at(HTTPS, app, people, "rigger"), HTTPS) == ""

@@ -70,3 +70,37 @@ def test_a_stranger_brings_nothing_and_nonsense_is_refused_in_words(app: Flask, 
     for nonsense in ({}, [], 5, {"form": "parity/1"}):
         assert "." in bring(phone, nonsense, 422).text
     assert not Comparison.select().exists(app.extensions["store"].database)
+
+
+def tell(phone: Phone, told: object, status: int = 200) -> None:
+    headers = {"Authorization": f"Bearer {phone.credential}", "Origin": "http://localhost"}
+    answer = phone.client.put("/parity/fault", data=json.dumps(told), headers=headers)
+    assert answer.status_code == status, answer.text
+
+
+def test_a_fault_of_the_checks_on_a_phone_is_told_once_and_without_what_was_entered(
+        app: Flask, people: People, phone: Phone) -> None:
+    fault = "Traceback: answer of Ada Stone, 2400 kg\nModuleNotFoundError: No module named 'checklist_app.operations.x'"
+    for _ in range(3):
+        tell(phone, {"words": fault, "code": "floors-1.zip"})
+    tell(phone, {"words": "Ada Stone said 2400 kg", "code": "floors-1.zip"})
+    boss = people.visitor("administrator")
+    shown = boss.get("/parity").text
+    assert shown.count("The module checklist_app.operations.x is not on the phone") == 1
+    assert "The checks failed over their own build" in shown
+    assert "Ada" not in shown and "2400" not in shown
+    rows = list(Comparison.select().execute(app.extensions["store"].database))
+    assert len(rows) == 2 and not any(b"Ada" in (row.said or b"") for row in rows)
+    boss.post(f"/parity/{rows[0].digest}/looked")
+    assert "Looked at by" in boss.get("/parity").text
+
+
+def test_a_phone_cannot_fill_the_disk_with_faults(app: Flask, phone: Phone) -> None:
+    for number in range(40):
+        tell(phone, {"words": f"No module named 'module_{number}'", "code": "floors-1.zip"})
+    assert Comparison.select().count(app.extensions["store"].database) == 20
+
+
+@pytest.mark.parametrize("told", [7, [], "text", None])
+def test_a_fault_that_is_none_is_refused_in_words(phone: Phone, told: object) -> None:
+    tell(phone, told, 422)

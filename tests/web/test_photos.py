@@ -93,3 +93,21 @@ def test_a_file_that_is_too_large_is_refused() -> None:
 def test_a_field_left_empty_brings_no_photo() -> None:
     files = MultiDict([("left", file(picture(80, 60))), ("right", file(b"", name=""))])
     assert list(photos_of(files)) == ["left"]
+
+
+def test_a_picture_that_is_small_and_bare_stays_to_the_byte() -> None:
+    made = small(file(picture(4000, 3000))).data
+    assert small(file(made)).data == made
+    assert opened(made).size == (1600, 1200)
+
+
+WHOSE = Image.Exif()
+WHOSE[MAKER] = "whose"
+
+
+@pytest.mark.parametrize("hidden", [{"exif": WHOSE}, {"comment": b"whose"}, {"icc_profile": b"profile"}])
+def test_what_is_small_and_carries_something_is_made_anew(hidden: dict) -> None:
+    brought = picture(400, 300, **hidden)
+    kept = small(file(brought)).data
+    assert kept != brought and small(file(kept)).data == kept
+    assert small(file(kept + b"behind the picture")).data.endswith(b"\xff\xd9")

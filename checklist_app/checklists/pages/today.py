@@ -24,7 +24,7 @@ def today(request: Request, world: World) -> Answer:
 
     return whole(request, "checklist/today.html", frame(request, "Today", "Today", _who(request), back=""),
                  today=world.today, summary=_summary(len(jobs), waiting), jobs=jobs, themes=THEME_WORDS,
-                 may_write=may_write(request.person))
+                 may_write=may_write(request.person), after_seal=request.after_seal)
 
 
 def _job(now: Running, holds: tuple[HoldState, ...]) -> dict[str, Any]:
