@@ -3,6 +3,7 @@
 from checklist_app.mechanics.finding.sources import FINDING_SOURCES
 from checklist_app.mechanics.fittings.sources import FITTING_SOURCES
 from checklist_app.mechanics.hanging.sources import HANGING_SOURCES
+from checklist_app.mechanics.lashing.sources import LASHING_SOURCES
 from checklist_app.mechanics.slings.sources import SLING_SOURCES
 from checklist_app.mechanics.source import DERIVED, FROM_MEMORY, HOUSE, READ, Source, Status
 from checklist_app.mechanics.sway.sources import SWAY_SOURCES
@@ -96,5 +97,6 @@ SOURCES = {
     **FITTING_SOURCES,
     **HANGING_SOURCES,
     **FINDING_SOURCES,
+    **LASHING_SOURCES,
     **SWAY_SOURCES,
 }

@@ -1,0 +1,206 @@
+"""The greatest push a load withstands, by the simplex method with bounds: six rows, the same steps on every machine.
+
+One column is the push; pulls and blocks lie between 0 and their limit; what the floor gives has no limit, and its
+columns are made when they are asked for, so that a cone of friction stays a cone. Every step of the climb is a balance
+of forces, and what is given back is looked at once more: it refuses rather than tell of one that is none.
+"""
+
+from collections.abc import Callable, Sequence
+from dataclasses import dataclass
+
+from checklist_app.mechanics.errors import OutOfRangeError
+from checklist_app.mechanics.lashing.foothold import FLOOR, PAD, PUSH, Column, Foothold, rows_alone
+
+SOURCE = "STATICS_LASHED_BODY"
+NO_LIMIT = float("inf")
+NOTHING = 1e-11  # a level this small, in weights, is none
+LEFT_OVER = 1e-8  # what may be left unbalanced at the end, in weights
+NO_GAIN = 1e-5  # the push found lies this little below the greatest, in weights
+PIVOT = 1e-10
+STEPS = 150
+
+Floor = Callable[[Sequence[float]], tuple[float, Column]]
+
+
+@dataclass(frozen=True)
+class Greatest:
+    """The push at its greatest, and what each pull then is."""
+
+    push: float
+    pulls: tuple[float, ...]
+
+
+def greatest(
+    given: Sequence[float], push: Column, pulls: Sequence[Column], limits: Sequence[float], floor: Floor,
+    start: Foothold | None,
+) -> Greatest | None:
+    """Most push that pulls and floor can balance.
+
+        greatest a with  a push + Σ t pull + Σ floor = given,  0 ≤ t ≤ limit
+
+    Source:
+        STATICS_LASHED_BODY: linear programming by the simplex method with bounded variables.
+
+    Args:
+        given: what must be balanced, three forces and three moments [weights, and times m].
+        push: column of the push.
+        pulls: columns of pulls and blocks.
+        limits: the most that each gives [weights].
+        floor: for the price of each row, how much the best column of the floor gains, and that column.
+        start: columns of the floor that carry already; without, it begins from nothing.
+
+    Returns:
+        The push and the pulls; None where even without a push nothing balances.
+
+    Raises:
+        OutOfRangeError: If the push has no end, or the steps do not come to one.
+
+    Example:
+        >>> down, up, none = (-1.0, *[0.0] * 5), (1.0, *[0.0] * 5), [0.0] * 5
+        >>> greatest((2.0, *none), up, [down], [5.0], lambda price: (-price[0], up), None)
+        Greatest(push=7.0, pulls=(5.0,))
+    """
+    climb = _Climb(start or rows_alone(given))
+    choice = [(i, pull, limits[i]) for i, pull in enumerate(pulls) if limits[i] > 0.0]
+    for _ in range(STEPS):
+        price = climb.price()
+        step = (PUSH, push, NO_LIMIT) if price is None else _best(climb, price, push, choice, floor)
+        if step is not None:
+            climb.enter(*step)
+        elif climb.has_settled():
+            return _told(climb, given, push, pulls, limits)
+        elif not climb.drop_rounding():
+            return None
+
+    raise OutOfRangeError("sharing between lashings and floor", "does not settle", "another arrangement", SOURCE)
+
+
+class _Climb:
+    """What carries now; `tops` are limits, `full` the pulls that stand at theirs without being reckoned with."""
+
+    def __init__(self, start: Foothold) -> None:
+        self.names, self.columns, self.levels, self.inverse = start.names, start.columns, start.levels, start.inverse
+        self.tops = [NO_LIMIT] * len(start.names)
+        self.full: set[int] = set()
+
+    def missing(self) -> list[int]:
+        """Rows that are not balanced yet."""
+        return [i for i, name in enumerate(self.names) if name == PAD and self.levels[i] > NOTHING]
+
+    def has_settled(self) -> bool:
+        """Whether every row is balanced."""
+        return not self.missing()
+
+    def drop_rounding(self) -> bool:
+        """Take what is no more than rounding as balanced; False where more is missing."""
+        rows = self.missing()
+        for i in rows:
+            if self.levels[i] > LEFT_OVER:
+                return False
+            self.levels[i] = 0.0
+        return True
+
+    def price(self) -> list[float] | None:
+        """What a unit of each row is worth; None where the push does not carry yet."""
+        rows = self.missing() if PAD in self.names else ()
+        if not rows:
+            return self.inverse[self.names.index(PUSH)] if PUSH in self.names else None
+        worth = [-value for value in self.inverse[rows[0]]]
+        for i in rows[1:]:
+            worth = [a - b for a, b in zip(worth, self.inverse[i], strict=True)]
+        return worth
+
+    def enter(self, name: int, column: Column, top: float) -> None:
+        """A column comes up from 0, or down from its limit, until it or another one is stopped."""
+        down = name in self.full
+        ways = [_dot(row, column) for row in self.inverse]
+        moves = [-way for way in ways] if down else ways
+        step, out, at_top = self._stopped_by(moves, top)
+        self.levels = [level - step * move for level, move in zip(self.levels, moves, strict=True)]
+        if out < 0:
+            (self.full.discard if down else self.full.add)(name)
+            return
+        if at_top and self.names[out] >= 0:
+            self.full.add(self.names[out])
+        self.full.discard(name)
+        self._swap(out, ways)
+        self.names[out], self.columns[out], self.tops[out] = name, column, top
+        self.levels[out] = top - step if down else step
+
+    def _stopped_by(self, moves: list[float], top: float) -> tuple[float, int, bool]:
+        step, out, at_top, size = top, -1, False, 0.0
+        for i, move in enumerate(moves):
+            if -PIVOT <= move <= PIVOT:
+                continue
+            if move > 0.0:
+                room = max(0.0, self.levels[i]) / move
+            else:
+                most = 0.0 if self.names[i] == PAD and self.levels[i] <= NOTHING else self.tops[i]
+                if most == NO_LIMIT:
+                    continue
+                room = max(0.0, most - self.levels[i]) / -move
+            if room < step - NOTHING or (room <= step + NOTHING and abs(move) > size):
+                step, out, at_top, size = min(room, step), i, move < 0.0, abs(move)
+        if step == NO_LIMIT:
+            raise OutOfRangeError("what the load withstands", "without end", "a load that can be pushed over", SOURCE)
+        return step, out, at_top
+
+    def _swap(self, out: int, ways: list[float]) -> None:
+        share = 1.0 / ways[out]
+        a, b, c, d, e, f = lead = [value * share for value in self.inverse[out]]
+        fresh = []
+        for row, way in zip(self.inverse, ways, strict=True):
+            if way != 0.0:
+                p, q, r, s, t, u = row
+                row = [p - way * a, q - way * b, r - way * c, s - way * d, t - way * e, u - way * f]
+            fresh.append(row)
+        fresh[out] = lead
+        self.inverse = fresh
+
+
+def _dot(a: Sequence[float], b: Sequence[float]) -> float:
+    return a[0] * b[0] + a[1] * b[1] + a[2] * b[2] + a[3] * b[3] + a[4] * b[4] + a[5] * b[5]
+
+
+def _best(
+    climb: _Climb, price: Sequence[float], push: Column, choice: Sequence[tuple[int, Column, float]], floor: Floor
+) -> tuple[int, Column, float] | None:
+    """The column that gains most; None where none gains."""
+    most: float = NO_GAIN
+    best: tuple[int, Column, float] | None = None
+    gain, column = floor(price)
+    if gain > most:
+        most, best = gain, (FLOOR, column, NO_LIMIT)
+    names, full = climb.names, climb.full
+    a, b, c, d, e, f = price
+    for each in choice:
+        p, q, r, s, t, u = each[1]
+        gain = a * p + b * q + c * r + d * s + e * t + f * u
+        if (gain > most and each[0] in full) or (gain < -most and each[0] not in full and each[0] not in names):
+            most, best = abs(gain), each
+    if PUSH not in names and -_dot(price, push) > most:
+        best = (PUSH, push, NO_LIMIT)
+
+    return best
+
+
+def _told(
+    climb: _Climb, given: Sequence[float], push: Column, pulls: Sequence[Column], limits: Sequence[float]
+) -> Greatest:
+    """The levels, once they are seen to balance what is given."""
+    left = list(given)
+    forces = [limits[i] if i in climb.full else 0.0 for i in range(len(pulls))]
+    found = 0.0
+    for name, column, level in zip(climb.names, climb.columns, climb.levels, strict=True):
+        if name >= 0:
+            forces[name] = level
+        elif name == PUSH:
+            found = level
+        elif name == FLOOR:
+            left = [a - level * b for a, b in zip(left, column, strict=True)]
+    for force, column in ((found, push), *zip(forces, pulls, strict=True)):
+        left = [a - force * b for a, b in zip(left, column, strict=True)]
+    if not (max(abs(value) for value in left) <= LEFT_OVER and min(climb.levels) >= -LEFT_OVER):
+        raise OutOfRangeError("sharing between lashings and floor", "out of balance", "another arrangement", SOURCE)
+
+    return Greatest(found, tuple(forces))

@@ -1,0 +1,136 @@
+"""Does it hold: sliding and tipping one way, by everything that holds the load, with what it lacks.
+
+A lashing may be left out of account, never do harm: sliding is the better of blocks and tie-downs at full friction, and
+of everything at the reduced friction.
+"""
+
+from dataclasses import dataclass
+
+from checklist_app.mechanics.errors import OutOfRangeError
+from checklist_app.mechanics.lashing.demands import Demand, Slide, Tip
+from checklist_app.mechanics.lashing.prepared import Prepared, Withstood
+from checklist_app.mechanics.lashing.rule_sets import RULES, RuleSet
+from checklist_app.mechanics.lashing.slide_3d import slides_at
+from checklist_app.mechanics.lashing.tip_3d import tips_at
+
+SOURCE = "STATICS_LASHED_BODY"
+SETTLED = 0.5  # what is left of the tension of a tie-down once load and straps have settled
+NOT_EVEN_STANDING = 0.0
+
+
+@dataclass(frozen=True)
+class Held:
+    """One run: what is asked and what is withstood, in shares of the weight.
+
+    `formula` is what the rule set's own formula gives; the difference is what turning, sharing and a foot that swings
+    out take away. `settled` is withstood with half the tension. Tipping at equality is refused.
+    """
+
+    title: str
+    need: float
+    have: float
+    formula: float
+    settled: float
+    with_direct: bool
+    equality_holds: bool
+    pulls_dan: tuple[float, ...]
+
+    @property
+    def holds(self) -> bool:
+        """Whether it is enough."""
+        return self.have >= self.need if self.equality_holds else self.have > self.need
+
+    @property
+    def times(self) -> float:
+        """How many times what is asked is withstood: λ, the inverse of the utilisation."""
+        return self.have / self.need
+
+
+@dataclass(frozen=True)
+class Ways:
+    """A body as one rule set rates it, and by breaking strength where that is known."""
+
+    rated: Prepared
+    breaking: Prepared | None = None
+
+
+def held(rule_set: RuleSet, ways: Ways, asked: Demand, friction: float) -> tuple[Held, ...]:
+    """Every run that the rule set asks for one way; the worst governs.
+
+    Source:
+        STATICS_LASHED_BODY; EN_12195_1 and CTU_ANNEX_7 for the reduced friction beside direct lashings.
+
+    Args:
+        rule_set: whose rules.
+        ways: the load and its lashings on the face that is looked at.
+        asked: what is to be withstood one way.
+        friction: μ on that face [-], 0 to 1.
+
+    Returns:
+        The runs, sliding first.
+
+    Raises:
+        OutOfRangeError: If the friction is no number from 0 to 1, or the lashings are not shared out.
+
+    Example:
+        >>> from checklist_app.mechanics.lashing.demands import TiltRule, demand
+        >>> from checklist_app.mechanics.lashing.lashed_body import Stands, lashed_body
+        >>> from checklist_app.mechanics.lashing.prepared import prepared
+        >>> from checklist_app.mechanics.lashing.transport import Direction, Transport
+        >>> from checklist_app.mechanics.vectors import Vec
+        >>> feet = [(0.5, 0.35), (-0.5, 0.35), (0.5, -0.35), (-0.5, -0.35)]
+        >>> ready = Ways(prepared(lashed_body(981.0, Vec(0.0, 0.0, 0.8), feet, Stands.FEET)))
+        >>> asked = demand(RuleSet.EN, Transport.ROAD, Direction.FORWARD, False, TiltRule.PAIRS)
+        >>> [(run.title, round(run.times, 3)) for run in held(RuleSet.EN, ready, asked, 0.1)]
+        [('sliding forwards', 0.125), ('tipping forwards', 0.781)]
+    """
+    if not 0.0 <= friction <= 1.0:
+        raise OutOfRangeError("friction", friction, "0 to 1", SOURCE)
+
+    return (
+        *(_sliding(rule_set, ways, asked, each, friction) for each in asked.slides),
+        *(_tipping(rule_set, ways.rated, asked, each) for each in asked.tips),
+    )
+
+
+def _sliding(rule_set: RuleSet, ways: Ways, asked: Demand, slide: Slide, friction: float) -> Held:
+    """Against breaking strength where it is known; where not, the rating stands in for it, which is stricter."""
+    what = ways.breaking if slide.against_breaking and ways.breaking is not None else ways.rated
+    rules = RULES[rule_set]
+    share = 1.0 / asked.fs if rules.tie_downs_count else 0.0
+    found, direct = _better(what, asked, slide, friction, rules.direct_friction_share, share)
+    half, _ = _better(what, asked, slide, friction, rules.direct_friction_share, share * SETTLED)
+    beyond = ", breaking strength" if slide.against_breaking else ""
+    return _told(f"sliding {asked.direction.value}{beyond}", slide.push, found, half, direct, True)
+
+
+def _better(
+    what: Prepared, asked: Demand, slide: Slide, friction: float, reduced: float, share: float
+) -> tuple[Withstood | None, bool]:
+    way = asked.direction.way
+    alone = slides_at(what, way, slide.downward, friction, share, False)
+    if not what.legs:
+        return alone, False
+    all_of_it = slides_at(what, way, slide.downward, reduced * friction, share, True)
+    if all_of_it is None or (alone is not None and alone.push >= all_of_it.push):
+        return alone, False
+    return all_of_it, True
+
+
+def _tipping(rule_set: RuleSet, what: Prepared, asked: Demand, tip: Tip) -> Held:
+    share = 1.0 / asked.fs if RULES[rule_set].tie_downs_count else 0.0
+    way = asked.direction.way
+    found = tips_at(what, way, tip.downward, tip.tension, share)
+    half = tips_at(what, way, tip.downward, tip.tension, share * SETTLED)
+    return _told(f"tipping {asked.direction.value}", tip.push, found, half, what.legs > 0, False)
+
+
+def _told(
+    title: str, need: float, found: Withstood | None, settled: Withstood | None, direct: bool, equality_holds: bool
+) -> Held:
+    have = NOT_EVEN_STANDING if found is None else found.push
+    return Held(
+        title, need, have, have if found is None else found.straight,
+        NOT_EVEN_STANDING if settled is None else settled.push, direct, equality_holds,
+        () if found is None else found.pulls,
+    )
