@@ -3,7 +3,7 @@
 Words at one point are one block and keep together. Screen and paper place them alike, each with its sizes; y goes up.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from itertools import groupby
 from typing import NamedTuple
 
@@ -119,17 +119,22 @@ def _moved(put: Put, across: float, up: float) -> Put:
 
 
 def _covered(
-    block: Iterable[Put], lines: Sequence[Segment], placed: Sequence[Put], paper: Box | None
+    block: Sequence[Put], lines: Sequence[Segment], placed: Sequence[Put], paper: Box | None
 ) -> Iterator[float]:
-    """What each fault of a place costs."""
+    """What each fault of a place costs. No line may run between the words of one block either."""
     for put in block:
         if paper is not None and not paper.holds(put.box):
             yield OUTSIDE
         yield from (WORDS_COVERED for other in placed if put.box.covers(other.box))
-        wider = _grown(put.box, THICK * (put.box.high - put.box.low))
-        for start, end, weight in lines:
-            if crosses(wider if weight == MEMBER_CROSSED else put.box, start, end):
-                yield weight
+    boxes = [put.box for put in block]
+    whole = Box(
+        min(box.left for box in boxes), min(box.low for box in boxes), max(box.right for box in boxes),
+        max(box.high for box in boxes),
+    )
+    wider = _grown(whole, THICK * (boxes[0].high - boxes[0].low))
+    for start, end, weight in lines:
+        if crosses(wider if weight == MEMBER_CROSSED else whole, start, end):
+            yield weight
 
 
 def _grown(box: Box, by: float) -> Box:

@@ -4,6 +4,8 @@ from math import ceil
 
 from checklist_app.operations.check import Check, highest_utilisation
 
+ANGLES = ("leg_angle", "leg_upright", "angle_agrees")
+
 
 def metres(length_m: float) -> str:
     """A length.
@@ -76,5 +78,7 @@ def governing_words(deciding: Check | None, label: str | None) -> str:
     if deciding is None or (None if of_a_hook(deciding) else deciding.row) != label:
         return ""
     named = f", {deciding.row}" if of_a_hook(deciding) else ""
+    if deciding.quantity in ANGLES:
+        return "angle governs"
 
     return f"{deciding.clause.title.partition(',')[0]}{named} governs"
