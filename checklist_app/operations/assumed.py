@@ -22,9 +22,12 @@ def assumptions(ev: Evaluation) -> list[str]:
     if not ev.with_spread:
         found.append("every number counts as exact: how far it may lie off was left out")
     used = {slot for step in ev.plan.steps for slot in step.args}
+    choices = {way.choice for way in ev.table.all_ways() if way.choice and not way.on_known}
     for key, slot in ev.plan.slots.items():
         entry = None if (key.row or "").startswith("*") else ev.table.entries.get(key.name)
-        if entry is not None and (key in ev.task.answers or slot in used or isinstance(entry.default, NotUsed)):
+        if entry is not None and (
+            key in ev.task.answers or slot in used or key.name in choices or isinstance(entry.default, NotUsed)
+        ):
             found.extend(_of(ev, key, entry))
     return found
 

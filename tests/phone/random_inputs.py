@@ -1,7 +1,8 @@
 """Inputs drawn at random for any operation, from its declared entries alone: one that is added joins by itself.
 
-Most begin with the operation's own example, so that much of it computes; the rest is drawn from the declared ranges,
-with their very ends, answers left out, don't know, not used, odd ways of knowing, and rows too few or too many.
+Most begin with the operation's own example or another complete one, so that much of it computes; the rest is drawn from
+the declared ranges, with their very ends, answers left out, don't know, not used, odd ways of knowing, and rows too few
+or too many.
 """
 
 import math
@@ -15,6 +16,7 @@ from checklist_app.operations.fields import Field, FieldType
 from checklist_app.operations.gear import is_gear, kind_of, kinds_of
 from checklist_app.operations.graph import Day, Entry
 from checklist_app.operations.operation import Operation
+from tests.operations.more_examples import MORE
 
 Input = dict[str, Any]
 LEFT_AS_IN_THE_EXAMPLE = (1.0, 1.0, 0.97, 0.9, 0.6, 0.2)
@@ -23,13 +25,14 @@ DAYS = ("2026-11-25", "2020-02-29", "2099-12-31")
 
 
 def some_inputs(operation: Operation, count: int, seed: int) -> list[Input]:
-    """So many inputs; half of them with their spread."""
+    """So many inputs; one in four with its spread."""
     draw = random.Random(f"{operation.name} {seed}")
-    return [_input(draw, operation) | {"spread": number % 2 == 0} for number in range(count)]
+    return [_input(draw, operation) | {"spread": number % 4 == 0} for number in range(count)]
 
 
 def _input(draw: random.Random, operation: Operation) -> Input:
-    example, table, keep = operation.example, operation.table, draw.choice(LEFT_AS_IN_THE_EXAMPLE)
+    example = draw.choice((operation.example, *(each for each in MORE if each["operation"] == operation.name)))
+    table, keep = operation.table, draw.choice(LEFT_AS_IN_THE_EXAMPLE)
     own = [table.entries[name] for name in describe(operation)["entries"]]
     made: Input = {"operation": operation.name, "entries": _answers(draw, own, example["entries"], keep)}
     for group in table.groups.values():

@@ -26,7 +26,7 @@ MAKES = {
     "aluminium ferrule": RopeMake.STEEL_CORE_ALUMINIUM_FERRULE, "steel ferrule": RopeMake.STEEL_CORE_STEEL_FERRULE,
     "hand splice": RopeMake.STEEL_CORE_HAND_SPLICE,
 }
-RIGHT_DEG = 90.0
+STRAIGHT_DEG, SURELY_WRONG_DEG = 180.0, -20.0
 
 
 @dont_know("choke_angle_deg")
@@ -66,16 +66,20 @@ def straight_share(rule_set: RuleSet) -> float:
 @when("hitch_share", hitch=CHOKED)
 @each("leg")
 def choked_share(rule_set: RuleSet, hitch: Hitch, sling_kind: SlingKind, choke_angle_deg: float) -> float:
-    """Choked it carries the choker's share, less with a sharp angle of choke."""
-    return rules.hitch_factor(rule_set, hitch) * choke.choke_angle_factor(sling_kind, choke_angle_deg)
+    """Choked it carries the choker's share, less with a sharp angle of choke; no spread goes past 0° or straight."""
+    sharp_deg = choke_angle_deg if choke_angle_deg > 0.0 or choke_angle_deg < SURELY_WRONG_DEG else 0.0
+    angle_deg = sharp_deg if not STRAIGHT_DEG < sharp_deg < STRAIGHT_DEG - SURELY_WRONG_DEG else STRAIGHT_DEG
+
+    return rules.hitch_factor(rule_set, hitch) * choke.choke_angle_factor(sling_kind, angle_deg)
 
 
 @when("hitch_share", hitch=IN_TWO_PARTS)
 @each("leg")
 def share_of_two_parts(rule_set: RuleSet, part_angle_deg: float) -> float:
     """In two parts it carries twice, less as they lie apart: by statics and by the table, the lower."""
-    apart = 2.0 * exact.cos(part_angle_deg / exact.RAD_IN_DEG)
-    tabulated = rules.basket_factor(rule_set, part_angle_deg)
+    off_deg = abs(part_angle_deg)
+    apart = 2.0 * exact.cos(off_deg / exact.RAD_IN_DEG)
+    tabulated = rules.basket_factor(rule_set, off_deg)
 
     return apart if apart < tabulated else tabulated
 
