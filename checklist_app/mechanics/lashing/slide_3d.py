@@ -13,6 +13,7 @@ from checklist_app.mechanics.vectors import Vec, dot
 SOURCE = "STATICS_LASHED_BODY"
 IN_BALANCE = 1e-9
 BEHIND = -1e-9
+NO_GRIP = 1e-6  # less friction than this is none
 
 
 def slides_at(
@@ -52,6 +53,7 @@ def slides_at(
         0.1
     """
     required_run(way, downward, friction, tie_down_share)
+    friction = friction if friction >= NO_GRIP else 0.0
     key = ("slides", way, downward, friction, tie_down_share, count_pulls)
     if key not in what.found:
         what.found[key] = _best_sharing(what, way, downward, friction, tie_down_share, count_pulls)
