@@ -13,6 +13,7 @@ from checklist_app.records.notices import NoticeBoard
 from checklist_app.records.seal import NotYet, seal
 from checklist_app.records.unknowing import unknowing
 from checklist_app.records.world import DatabaseWorld
+from tests.records.lock_phone import LockPhone
 from tests.records.signing_phone import SigningPhone
 from tests.records.yard import DAY, Lift, yard
 
@@ -74,6 +75,14 @@ CASES = {
     "two things happened": ((lambda lift: about_gear(lift, "R-21", values.quarantine(DAY)),
                              lambda lift: about_gear(lift, "R-22", values.quarantine(DAY), counter=2)), 2),
 }
+
+
+def test_who_signs_by_screen_lock_knows_no_more(lift: Lift) -> None:
+    phone = LockPhone(lift)
+    entry, parts = phone.signed()
+    about_gear(lift, "R-21", values.quarantine(DAY))
+    phone.bring(entry, parts)
+    assert phone.doubt(entry) == ("", True) and len(said(lift)) == 1 and "R-21" in said(lift)[0]
 
 
 @pytest.mark.parametrize("case", CASES)
