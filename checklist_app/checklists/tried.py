@@ -22,12 +22,13 @@ EVERY_LEG = "every"
 USUAL_M = (0.5, 0.75, 1.0, 1.25, 1.5, 2.0, 2.5, 3.0, 3.5, 4.0, 5.0, 6.0, 8.0, 10.0)
 TRIED = Field("length", "length of the sling", FieldType.NUMBER, "m", LENGTH.low, LENGTH.high, usual=LENGTH.usual)
 HUNG = {"leg_angle": "largest leg angle", "headroom": "room over the hook", "room": "room over the load"}
+BESIDE = 2
 SAFE = (Verdict.WITHIN, Verdict.CLOSE)
 
 
 @dataclass(frozen=True)
 class Row:
-    """What one length would make of the lift, as entered, without spread."""
+    """What one length [m] would make of the lift, as entered: angle [°], share [%], least room [m]."""
 
     length: str
     angle: str
@@ -73,8 +74,16 @@ def in_store_m(world: World, now: Running) -> frozenset[float]:
 def rows(world: World, now: Running, leg: str) -> tuple[Row, ...]:
     """Every length in turn, as entered."""
     store = in_store_m(world, now)
-    return tuple(_row(assess(now.table, with_length(now, length, leg), with_spread=False), length, length in store)
-                 for length in lengths_m(world, now))
+    tasks = ((length, with_length(now, length, leg)) for length in lengths_m(world, now))
+    return _worth_telling(tuple(_row(assess(now.table, task, with_spread=False), length, length in store)
+                                for length, task in tasks))
+
+
+def _worth_telling(every: tuple[Row, ...]) -> tuple[Row, ...]:
+    """From a little shorter than the first that does to a little longer than the last; else the middle ones."""
+    good = [number for number, row in enumerate(every) if row.verdict in {each.words for each in SAFE}]
+    first, last = (good[0], good[-1]) if good else (len(every) // 3, len(every) // 2)
+    return every[max(0, first - BESIDE):last + 1 + BESIDE]
 
 
 def advice(found: Iterable[Row]) -> str:
@@ -83,9 +92,7 @@ def advice(found: Iterable[Row]) -> str:
     good = [row for row in every if row.verdict in {each.words for each in SAFE}]
     if not good:
         return "No usual length brings angle, room and utilisation within their limits."
-    if len(good) == len(every):
-        return "Every usual length keeps angle, room and utilisation within their limits."
-    best = f"from {good[0].length} to {good[-1].length}" if len(good) > 1 else f"only {good[0].length}"
+    best = f"from {good[0].length} to {good[-1].length} m" if len(good) > 1 else f"only at {good[0].length} m"
     gaps = every.index(good[-1]) - every.index(good[0]) + 1 != len(good)
     return f"Angle, room and utilisation stay within their limits {best}{', with gaps' if gaps else ''}."
 
@@ -107,9 +114,9 @@ def _row(evaluation: Evaluation, length_m: float, in_store: bool) -> Row:
     left = [limit.capacity for name in ("headroom", "room") for limit in _limits(evaluation, name)]
     used = max((highest_utilisation(check) for check in evaluation.checks if isinstance(check.outcome, Strength)),
                default=None)
-    return Row(f"{figure(length_m, 'm')} m", f"{figure(max(angles), '°')}°" if angles else "–",
-               f"{words.percent(used, over=used > 1.0)} %" if used is not None else "–",
-               f"{figure(min(left), 'm')} m" if left else "–", verdict, mark(verdict), in_store)
+    return Row(figure(length_m, "m"), figure(max(angles), "°") if angles else "–",
+               words.percent(used, over=used > 1.0) if used is not None else "–",
+               figure(min(left), "m") if left else "–", verdict, mark(verdict), in_store)
 
 
 def _limits(evaluation: Evaluation, quantity: str) -> list[Limit]:

@@ -8,7 +8,9 @@ from tests.browser.hand import NONE, SLOW, Hand
 
 LOAD = "Vertical pump 400, with motor"
 STOP_POINTS = ("loose", "rigged", "aloud")
-HOOK = {"hoist": "H-1", "load cell": "C-51", "gathers both legs": NONE}
+HOOK = {
+    "how is the load slung": "=two legs on one hook", "hoist": "H-1", "load cell": "C-51", "fitting on the hook": NONE,
+}
 LEFT = {
     "left fitting at the top": NONE, "left sling": "R-21", "left hitch": "=straight",
     "left fitting at the bottom": "B-31", "left eye": NONE, "carries the eye, left": "=left",
@@ -32,6 +34,13 @@ def fetch_kit(hand: Hand) -> None:
 
 
 def enter_numbers(hand: Hand) -> None:
+    hand.go("numbers?step=legs")
+    hand.choose("How the legs are given", "^lengths")
+    hand.next()
+    hand.go("numbers?step=around")
+    hand.fill("sling_temperature_c", "20")
+    hand.choose("What gets onto the slings", "^none")
+    hand.next()
     hand.go("numbers?step=heights")
     hand.fill("lift_height_m", "0.30", "tape")
     hand.next()

@@ -12,16 +12,19 @@ from tests.browser.server import Server
 
 PUBLIC = ("/", "/assess", "/sign-in", "/new-pin")
 OF_A_TASK = (
-    "", "/what", "/kit", "/kit/leg.1-left.sling", "/kit/leg.1-left.carrier", "/numbers?step=mass", "/numbers?step=eyes",
-    "/numbers?step=heights", "/checks", "/checks/pair_strength", "/stop-points", "/trial", "/move", "/close-out",
-    "/holds/release", "/holds/release?act=sign", "/holds/release/guest",
-    "/holds/release?act=send-back", "/holds/trial_accepted",
+    "", "/what", "/kit", "/kit/rig", "/kit/leg.1-left.sling", "/kit/leg.1-left.hitch", "/kit/leg.1-left.carrier",
+    "/numbers?step=mass", "/numbers?step=eyes", "/numbers?step=legs", "/numbers?step=around", "/numbers?step=heights",
+    "/try", "/try?length=2.5", "/checks", "/checks/pair_strength", "/stop-points", "/trial", "/move", "/close-out",
+    "/holds/release", "/holds/release?act=sign", "/holds/release/guest", "/holds/release?act=send-back",
+    "/holds/trial_accepted",
 )
 OF_THE_YARD = (
     "/today", "/enrol", "/begin", "/begin?load=new", "/gear/add", "/gear/F-11/quarantine", "/records", "/registers",
-    "/registers/gear", "/registers/gear/R-25", "/registers/gear/new/eye", "/registers/load/VP-400",
+    "/registers/gear", "/registers/gear/R-25", "/registers/gear/new/eye", "/registers/gear/new/gear_set",
+    "/gear/add?kinds=chain_sling", "/gear/add?kinds=wire_rope_sling", "/registers/load/VP-400",
     "/registers/load/VP-400/version", "/registers/place",
 )
+ASSESSED = ("/assess?rig=four legs on one hook", "/assess?leg/1-left/hitch=choked")
 OF_PEOPLE = ("/people", "/people/new", "/people/milo-harke", "/phones", "/parity")
 
 
@@ -40,7 +43,7 @@ def desks(browser: Browser, server: Server) -> dict[str, Hand]:
     return found
 
 
-@pytest.mark.parametrize("path", PUBLIC)
+@pytest.mark.parametrize("path", (*PUBLIC, *ASSESSED))
 def test_a_page_without_sign_in_is_fit_for_a_phone(phone: BrowserContext, server: Server, path: str) -> None:
     page = phone.new_page()
     page.goto(server.url + path)

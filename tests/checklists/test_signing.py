@@ -74,7 +74,7 @@ def test_nothing_stands_against_signing_a_lift_that_is_ready() -> None:
     ("mass_kg", values.number("9000", "kg", "weighed"), "hoist: over limit"),
     ("mass_kg", values.number("1,250", "kg", "weighed"), "mass of the load cannot be read"),
     ("mass_kg", values.number("nan", "kg", "weighed"), "mass of the load cannot be read"),
-    ("leg/1-left/hitch", values.choice("choked"), "left sling, by its own pull: cannot be assessed"),
+    ("leg/1-left/hitch", values.choice("choked"), "left sling, by its own pull: waiting"),
     ("leg/1-left/eye", values.withdrawn(), "left eye, at its angle: waiting"),
     ("leg/1-left/sling_felt", values.tick("no"), "left sling: not looked at and felt"),
     ("leg/3-mid", values.row("present"), "cannot be assessed"),
