@@ -1,4 +1,4 @@
-"""Every clause of slings and fittings stands in a test of its own package, with figures and with a refusal."""
+"""Every clause of slings, fittings and lashing stands in a test of its own package, with figures and with a refusal."""
 
 import importlib
 import inspect
@@ -7,7 +7,7 @@ from pathlib import Path
 
 import pytest
 
-from checklist_app.mechanics import fittings, slings
+from checklist_app.mechanics import fittings, lashing, slings
 
 HERE = Path(__file__).resolve().parent
 
@@ -15,7 +15,7 @@ HERE = Path(__file__).resolve().parent
 def clauses() -> list[tuple[str, str, str, bool]]:
     """Package, module, function, whether it can refuse."""
     found = []
-    for package in (slings, fittings):
+    for package in (slings, fittings, lashing):
         for module in pkgutil.iter_modules(package.__path__):
             loaded = importlib.import_module(f"{package.__name__}.{module.name}")
             for name, function in vars(loaded).items():

@@ -11,7 +11,7 @@ from checklist_app.mechanics.lashing.sharing import STILL, shared_limits
 from checklist_app.mechanics.vectors import Vec, dot
 
 SOURCE = "STATICS_LASHED_BODY"
-IN_BALANCE = 1e-9
+IN_BALANCE = 1e-11
 BEHIND = -1e-9
 NO_GRIP = 1e-6  # less friction than this is none
 
@@ -69,8 +69,9 @@ def _best_sharing(
     if count_pulls:
         kinds = [pull.stretch for pull in what.body.pulls]
         shares = [(*limits, *blocks) for limits in shared_limits(strains, what.limits[: what.legs], kinds)]
+        shares.append((0.0,) * what.legs + blocks)
     else:
-        shares = [((0.0,) * what.legs + blocks)]
+        shares = [(0.0,) * what.legs + blocks]
     tries = [(*_straight(what, way, strands, downward, friction, limits), limits) for limits in shares]
     best: Withstood | None = None
     for push, pulls, limits in sorted(tries, key=lambda each: -each[0]):

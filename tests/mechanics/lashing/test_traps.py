@@ -19,7 +19,6 @@ from checklist_app.mechanics.lashing.demands import Demand, Slide, TiltRule, Tip
 from checklist_app.mechanics.lashing.lashed_body import Block, LashedBody, Pull, Stands, Strand, Stretch, lashed_body
 from checklist_app.mechanics.lashing.prepared import Tension
 from checklist_app.mechanics.lashing.rule_sets import RuleSet
-from checklist_app.mechanics.lashing.sharing import shared_limits
 from checklist_app.mechanics.lashing.transport import Direction, Transport
 from checklist_app.mechanics.vectors import Vec
 from tests.mechanics.lashing.arranged import FORWARD, LEFT, REAR, corners, mixed, oily
@@ -147,14 +146,6 @@ def test_the_weight_that_remains_is_not_scaled() -> None:
     again = slide_3d.slides_at(prepared.prepared(oily(1.1)), FORWARD, 0.4, 0.075, 1.0, True)
     assert found is not None and again is not None
     assert again.push > found.push
-
-
-def test_straps_share_by_their_stretch() -> None:
-    """By hand: strains 0.2 and 0.1 of one kind give 10 and 5; the stiffer may be left out; chain and web one by one."""
-    web, chain = Stretch.WEB, Stretch.CHAIN
-    assert shared_limits((0.2, 0.1, -0.1), (10.0, 10.0, 10.0), (web,) * 3) == ((10.0, 5.0, 10.0), (0.0, 10.0, 10.0))
-    assert shared_limits((0.2, 0.1), (10.0, 8.0), (web, chain)) == ((10.0, 0.0), (0.0, 8.0))
-    assert shared_limits((-0.2,), (10.0,), (web,)) == ((10.0,),)
 
 
 def test_a_lashing_that_goes_slack_counts_nothing_at_high_friction() -> None:
