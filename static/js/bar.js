@@ -37,12 +37,12 @@ async function lines({ kept, sent, refused, photos, refusedPhotos }) {
   ].filter(Boolean);
 }
 
-function strip(sync) {
+function strip(bar) {
   const place = document.getElementById("phone-says");
   if (place) return place;
   const made = Object.assign(document.createElement("div"), { id: "phone-says", className: "phone-says" });
   made.setAttribute("role", "status");
-  sync.closest(".bar").after(made);
+  bar.after(made);
   return made;
 }
 
@@ -62,13 +62,19 @@ async function show() {
   const turn = drawn += 1;
   const found = await counts();
   const said = await lines(found);
-  const sync = document.getElementById("sync");
-  if (!sync || turn !== drawn) return;
+  const bar = document.querySelector(".bar");
+  if (!bar || turn !== drawn) return;
+  count(bar.querySelector("#sync"), found);
+  draw(strip(bar), said);
+}
+
+/* Pages on which nobody is signed in, and the phone's own page of what waits, count nothing in the bar. */
+function count(sync, found) {
+  if (!sync) return;
   const [where, words] = state(found);
   sync.dataset.sync = where;
   sync.dataset.counted = "";
   sync.querySelector("span").textContent = words;
-  draw(strip(sync), said);
 }
 
 function showAgain() {

@@ -4,11 +4,17 @@ import { indexed, write } from "./phone_store.js";
 
 const FOR_ENTRIES = 1_000_000; // photographs leave this much for entries, which are small
 const MB = 1_000_000;
+const FIXED = 10 * 2 ** 30;
 const NEVER_PROMISED = "By http the browser does not say whether it keeps what is here for good";
 const PROMISED = "The browser has promised to keep what is on this phone";
 const NOT_PROMISED = "The browser has not promised to keep it: short of room, it may clear what is here";
 
 export const isFull = (fault) => fault?.name === "QuotaExceededError";
+
+/* Some browsers tell every page the same figure beyond what it uses, whatever room there is. */
+function isTrue({ quota, usage }) {
+  return Math.abs(quota - usage - FIXED) > MB;
+}
 
 export function estimated() {
   return navigator.storage?.estimate?.().catch(() => null) ?? Promise.resolve(null);
@@ -25,7 +31,8 @@ export async function roomWords() {
   const found = await estimated();
   const told = navigator.storage?.persisted ? (await navigator.storage.persisted() ? PROMISED : NOT_PROMISED) : NEVER_PROMISED;
   if (!found?.quota) return `${told}.`;
-  return `${told}. ${Math.ceil(found.usage / MB)} MB of about ${Math.round(found.quota / MB)} MB are used.`;
+  const most = isTrue(found) ? ` of about ${Math.round(found.quota / MB)} MB` : "";
+  return `${told}. ${Math.ceil(found.usage / MB)} MB${most} are used.`;
 }
 
 /* A photograph is refused before it takes the room that entries need. */

@@ -1,4 +1,6 @@
 """The trial as rows, what it weighed adopted, and the four ways in which a task ends."""
+from dataclasses import replace
+
 import pytest
 
 from checklist_app.checklists import values
@@ -144,3 +146,18 @@ def test_what_was_seen_is_kept_with_or_without_a_load_cell(landed: Yard) -> None
         "odd": "It turned a little"})
     assert given.status == 303
     assert {entry.path[0] for entry in given.keep} == {"seen_hook_load_kg", "seen_tilt_deg", "went", "odd"}
+
+
+def test_an_answer_at_close_out_opens_the_closing_that_waited_for_it(released: Yard) -> None:
+    """Without the page being fetched anew: what somebody began to write below stays."""
+    released.trial()
+    sign(released, "trial_accepted", SUPERVISOR)
+    released.ticked("move")
+    assert "First: how did it go" in page(released, CLOSE).lower().replace("first:", "First:")
+    asked = replace(request(released, CLOSE, went="as planned"), fragment=True)
+    given = answer(asked, released.world)
+    assert [entry.path for entry in given.keep] == [("went",)]
+    ways = given.html[given.html.index('id="closing-ways" hx-swap-oob="true"'):]
+    assert "First:" not in ways and 'name="words"' not in given.html
+    completed = ways[ways.index('value="completed"'):ways.index("Completed.")]
+    assert "disabled" not in completed

@@ -79,7 +79,7 @@ def _show(request: Request, world: World, now: Running, stage: str, screen: Scre
                   f"{stage_number(now, stage)}, {now.title}", f"/tasks/{now.id}", "Back to the task")
     if request.fragment and request.method == "POST":
         return whole(request, "checklist/_live_answer.html", shown, status, answered=answered,
-                     shrunk=request.form.get("shrunk", ()), **context)
+                     shrunk=request.form.get("shrunk", ()), **context | dict(beside(world, now, screen)))
 
     before, after = _around(now, stage, screen)
     context |= {"legs": which_legs(now), "leg": EVERY_LEG, "typed": "", "fault_words": ""} if drawn else {}

@@ -23,7 +23,7 @@ def task(request: Request, world: World, task: str) -> Answer:
     now = running(world, task)
     holds = hold_states(world, now)
     verdict = now.evaluation.verdict.words
-    disputed = ({"href": f"/tasks/{task}/settle", "words": f"{len(now.folded.disputed)} answers differ: settle them"}
+    disputed = ({"href": f"/tasks/{task}/settle", "words": _differ(len(now.folded.disputed))}
                 if now.folded.disputed else None)
 
     shown = frame(request, headline(now), now.procedure.words, now.title)
@@ -34,6 +34,12 @@ def task(request: Request, world: World, task: str) -> Answer:
         void=void_words(holds), governing=governing(now),
         next=go_on(now, holds),
     )
+
+
+def _differ(questions: int) -> str:
+    """How many questions have two answers, on the way to settle them."""
+    return "Two answers to one question differ: settle it" if questions == 1 else (
+        f"Answers to {questions} questions differ: settle them")
 
 
 def _line(now: Running, holds: tuple[HoldState, ...]) -> list[dict[str, Any]]:
