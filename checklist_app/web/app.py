@@ -27,6 +27,7 @@ from checklist_app.web import (
     people,
     phones,
     pressing,
+    proofs,
     registers,
     sealing,
     sealing_pages,
@@ -75,7 +76,8 @@ def create_app(folder: str | Path, **overrides: Any) -> Flask:
     app.after_request(static.with_edition)
     faults.explain(app)
     for module in (static, engine, start, sign_in, people, phones, enrol, registers, item_actions, entries, news,
-                   parity, bringing, shell, sealing_pages, record_pages, https_pages, trust, waiting, travelling):
+                   parity, bringing, shell, proofs, sealing_pages, record_pages, https_pages, trust, waiting,
+                   travelling):
         app.register_blueprint(module.blueprint)
     access.refuse_undeclared(app)
     with app.app_context():

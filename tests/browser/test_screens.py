@@ -10,7 +10,7 @@ from tests.browser.hand import Hand
 from tests.browser.measure import faults_of, too_wide
 from tests.browser.server import Server
 
-PUBLIC = ("/", "/assess", "/sign-in", "/new-pin")
+PUBLIC = ("/", "/assess", "/sign-in", "/new-pin", "/proofs")
 OF_A_TASK = (
     "", "/what", "/kit", "/kit/rig", "/kit/leg.1-left.sling", "/kit/leg.1-left.hitch", "/kit/leg.1-left.carrier",
     "/numbers?step=mass", "/numbers?step=eyes", "/numbers?step=legs", "/numbers?step=around", "/numbers?step=heights",

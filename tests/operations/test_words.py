@@ -75,3 +75,10 @@ def test_a_verdict_says_what_it_waits_for_why_not_and_what_the_trial_will_tell()
     assert note(Check("tilt", "tilt", None, TILT, Limit(1.0, 3.0), CannotAssess("slack"), (), ("cg_x_m",))) == (
         "to be found at the trial"
     )
+
+
+def test_a_tilt_that_a_trial_measured_says_so_and_a_planned_one_does_not() -> None:
+    assert note(made(Limit(1.2, 3.0, measured=True), clause=TILT)) == "measured at the trial"
+    assert told(made(Limit(1.2, 3.0, measured=True), clause=TILT)) == "within limit: measured at the trial"
+    assert note(made(Limit(1.2, 3.0), clause=TILT)) == ""
+    assert note(made(Limit(1.2, 3.0, measured=True), clause=Clause("hook load", "kg"))) == ""
