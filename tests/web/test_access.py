@@ -48,6 +48,7 @@ TABLE = {
     "/parity/<digest>/looked": (NONE, ADMIN),
     "/sealing": (KEEP, KEEP),
     "/security": (ADMIN, ADMIN),
+    "/proofs": (ALL, NONE),
     "/trust": (ALL, NONE),
     "/trust/workshop-root.crt": (ALL, NONE),
     "/tasks/<task>/stop": (SIGNED_IN, SIGNED_IN),
