@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from html import escape
 
 from checklist_app.operations import letters
-from checklist_app.operations.drawing import Anchor, Drawing, Leaf, Line, Point, Polyline, Role, Text, points_of
+from checklist_app.operations.drawing import Anchor, Drawing, Line, Point, Polyline, Role, Text, points_of
 from checklist_app.operations.lettering import Box, Put, Setting, lettering, unmoved
 
 DESK_FROM_PX, HOOK_ON_DESK = 600, 0.56
@@ -64,17 +64,18 @@ def svg(
 
 
 def fitted(drawing: Drawing, width: float, tallest: float | None = None) -> tuple[View, float]:
-    """The largest scale at which the lines fit the width and all is not too tall, and the height it then takes."""
+    """The largest scale at which all fits the width and is not too tall, and the height it then takes."""
     desk = width >= DESK_FROM_PX
     most = width * (TALLEST[desk] if tallest is None else tallest)
+    extent = Extent(drawing)
     small, large = 0.0, 20.0 * width
     for _ in range(40):
         middle = (small + large) / 2.0
-        if _fits(drawing, middle, width, most, HOOK_ON_DESK if desk else None):
+        if _fits(extent, middle, width, most, HOOK_ON_DESK if desk else None):
             small = middle
         else:
             large = middle
-    box = _extent(drawing, small)
+    box = extent.at(small)
     hook_x = drawing.hook[0] * small
     free = (width - (box.right - box.left)) / 2.0 - box.left
     x = width * HOOK_ON_DESK - hook_x if desk else free
@@ -95,45 +96,47 @@ def _wide(text: Text) -> float:
     return letters.width(text.words, SIZES[text.role])
 
 
-def _fits(drawing: Drawing, scale: float, width: float, height: float, hook_at: float | None) -> bool:
-    box, room = _extent(drawing, scale), width - 2.0 * MARGIN_PX
+class Extent:
+    """What lines and words cover at any scale, before words are moved: lines grow with the scale, words do not."""
+
+    def __init__(self, drawing: Drawing) -> None:
+        leaves = drawing.leaves()
+        lines = [point for leaf in leaves if not isinstance(leaf, Text) for point in points_of(leaf)]
+        across, up = [point[0] for point in (drawing.hook, *lines)], [point[1] for point in (drawing.hook, *lines)]
+        self.hook = drawing.hook
+        self.left, self.right, self.low, self.high = min(across), max(across), min(up), max(up)
+        self.texts = [(leaf.at, *_around(leaf)) for leaf in leaves if isinstance(leaf, Text)]
+        self.grounds = [point[1] for leaf in leaves if leaf.role is Role.GROUND for point in points_of(leaf)]
+
+    def at(self, scale: float) -> Box:
+        """What all covers."""
+        beside = [at[0] * scale + wide for at, wide, _, _ in self.texts if wide]
+        under = [at[1] * scale + low for at, _, low, _ in self.texts]
+        over = [at[1] * scale + high for at, _, _, high in self.texts]
+        hatched = [z * scale - HATCH_PX - 2.0 for z in self.grounds]
+        return Box(
+            min([self.left * scale, *beside]), min([self.low * scale, *under, *hatched]),
+            max([self.right * scale, *beside]), max([self.high * scale, *over]),
+        )
+
+
+def _fits(extent: Extent, scale: float, width: float, height: float, hook_at: float | None) -> bool:
+    box, room = extent.at(scale), width - 2.0 * MARGIN_PX
     if box.high - box.low > height - 2.0 * MARGIN_PX or box.right - box.left > room:
         return False
     if hook_at is None:
         return True
 
-    hook_x = drawing.hook[0] * scale
+    hook_x = extent.hook[0] * scale
     left, right = width * hook_at - (hook_x - box.left), width * hook_at + (box.right - hook_x)
     return left >= MARGIN_PX and right <= width - MARGIN_PX
 
 
-def _extent(drawing: Drawing, scale: float) -> Box:
-    """What lines and words cover before words are moved."""
-    leaves = drawing.leaves()
-    across = [drawing.hook[0] * scale, *(x for leaf in leaves for x in _widths(leaf, scale))]
-    up = [y for leaf in leaves for y in _heights(leaf, scale)]
-    return Box(min(across), min(up, default=0.0), max(across), max(up, default=0.0))
-
-
-def _widths(leaf: Leaf, scale: float) -> Iterator[float]:
-    if not isinstance(leaf, Text):
-        yield from (point[0] * scale for point in points_of(leaf))
-    elif leaf.anchor is not Anchor.MIDDLE:
-        wide = _wide(leaf)
-        yield leaf.at[0] * scale + (wide if leaf.anchor is Anchor.START else -wide)
-
-
-def _heights(leaf: Leaf, scale: float) -> Iterator[float]:
-    if isinstance(leaf, Text):
-        box = unmoved(leaf, (leaf.at[0] * scale, leaf.at[1] * scale), PLACED).box
-        yield from (box.low, box.high)
-        return
-
-    hatch = HATCH_PX + 2.0 if leaf.role is Role.GROUND else 0.0
-    yield from (point[1] * scale - hatch for point in points_of(leaf))
-
-
-PLACED = Setting(SIZES, _wide)
+def _around(text: Text) -> tuple[float, float, float]:
+    """How far words reach to their side, down and up from their point; those in the middle may be moved sideways."""
+    box = unmoved(text, (0.0, 0.0), Setting(SIZES, _wide)).box
+    wide = {Anchor.START: 1.0, Anchor.MIDDLE: 0.0, Anchor.END: -1.0}[text.anchor] * _wide(text)
+    return wide, box.low, box.high
 
 
 def _words(put: Put, focus: str | None) -> str:
