@@ -10,8 +10,8 @@ ALWAYS = (
     "It shows what people entered and photographed, and what follows from it. It does not show what nobody looked at.",
     "The checks are statics of a load hanging at rest. Snatching, swinging, wind and pulling free are not in them.",
     "The ratings are those of plates and papers. Hidden damage of gear, load or building is not found by arithmetic.",
-    "A person is known by name and PIN, or by a phone's screen lock where a sign-off says so. A drawn signature is kept "
-    "as drawn and compared with nothing.",
+    "A person is known by name and PIN, or by a phone's screen lock where a sign-off says so. A drawn signature is "
+    "kept as drawn and compared with nothing.",
     "Times are those of the phones. The order in which entries reached the server is kept by the server's receipts.",
     "A changed record is found out by the chain only while somebody holds a later digest: the next record's, a print.",
 )
