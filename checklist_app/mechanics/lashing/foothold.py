@@ -1,7 +1,7 @@
 """Where the climb begins: the load as it stands on three of its corners, before anything pushes it."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from checklist_app.mechanics.vectors import Vec, cross, dot
 
@@ -13,12 +13,16 @@ BELOW = -1e-12
 
 @dataclass
 class Foothold:
-    """The columns that carry, by name; their levels, and the inverse of the matrix that they make."""
+    """The columns that carry, by name; their levels, and the inverse of the matrix that they make.
+
+    `full` are the pulls that stand at their limits without being among them.
+    """
 
     names: list[int]
     columns: list[Column]
     levels: list[float]
     inverse: list[list[float]]
+    full: frozenset[int] = frozenset()
 
 
 def rows_alone(given: Sequence[float]) -> Foothold:
@@ -78,6 +82,40 @@ def on_three_corners(
             start = _foothold(given, corners, shares, friction, along, only_along)
             return start if min(start.levels) >= BELOW else None
     return None
+
+
+def taken_over(
+    last: Foothold, given: Sequence[float], pulls: Sequence[Column], limits: Sequence[float]
+) -> Foothold | None:
+    """What carried in one run, where it carries in the next as well: the same floor, another weight or tension.
+
+    Source:
+        STATICS_LASHED_BODY.
+
+    Args:
+        last: how the last run ended.
+        given: what must be balanced now, three forces and three moments [weights, and times m].
+        pulls: columns of pulls and blocks.
+        limits: the most that each gives [weights].
+
+    Returns:
+        The same columns at their new levels; None where one of them would have to push, or give more than it can.
+
+    Example:
+        >>> first = rows_alone((2.0, 0.0, 0.0, 0.0, 0.0, 0.0))
+        >>> taken_over(first, (3.0, 0.0, 0.0, 0.0, 0.0, 0.0), [], []).levels
+        [3.0, 0.0, 0.0, 0.0, 0.0, 0.0]
+        >>> taken_over(first, (-3.0, 0.0, 0.0, 0.0, 0.0, 0.0), [], []) is None
+        True
+    """
+    left = list(given)
+    for i in last.full:
+        left = [a - limits[i] * b for a, b in zip(left, pulls[i], strict=True)]
+    levels = [_dot(row, left) for row in last.inverse]
+    for name, level in zip(last.names, levels, strict=True):
+        if level < BELOW or (name >= 0 and level > limits[name]):
+            return None
+    return replace(last, levels=levels)
 
 
 def _upright(corners: Sequence[Vec]) -> list[list[float]]:

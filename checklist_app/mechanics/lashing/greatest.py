@@ -1,12 +1,12 @@
 """The greatest push a load withstands, by the simplex method with bounds: six rows, the same steps on every machine.
 
 One column is the push; pulls and blocks lie between 0 and their limit; what the floor gives has no limit, and its
-columns are made when they are asked for, so that a cone of friction stays a cone. Every step of the climb is a balance
-of forces, and what is given back is looked at once more: it refuses rather than tell of one that is none.
+columns are made when they are asked for. Every step of the climb is a balance of forces, and what is given back is
+looked at once more: it refuses rather than tell of one that is none.
 """
 
 from collections.abc import Callable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from checklist_app.mechanics.errors import OutOfRangeError
 from checklist_app.mechanics.lashing.foothold import FLOOR, PAD, PUSH, Column, Foothold, rows_alone
@@ -15,8 +15,9 @@ SOURCE = "STATICS_LASHED_BODY"
 NO_LIMIT = float("inf")
 NOTHING = 1e-11  # a level this small, in weights, is none
 LEFT_OVER = 1e-8  # what may be left unbalanced at the end, in weights
-NO_GAIN = 1e-5  # the push found lies this little below the greatest, in weights
-PIVOT = 1e-10
+NO_GAIN = 1e-9
+PIVOT = 1e-9
+SLACK = 1e-11  # how far a level may go below 0, in weights, for a steadier matrix
 STEPS = 150
 
 Floor = Callable[[Sequence[float]], tuple[float, Column]]
@@ -24,10 +25,11 @@ Floor = Callable[[Sequence[float]], tuple[float, Column]]
 
 @dataclass(frozen=True)
 class Greatest:
-    """The push at its greatest, and what each pull then is."""
+    """The push at its greatest, what each pull then is, and what carried."""
 
     push: float
     pulls: tuple[float, ...]
+    carried: Foothold | None = field(default=None, compare=False, repr=False)
 
 
 def greatest(
@@ -53,14 +55,14 @@ def greatest(
         The push and the pulls; None where even without a push nothing balances.
 
     Raises:
-        OutOfRangeError: If the push has no end, or the steps do not come to one.
+        OutOfRangeError: If the push has no end, or the steps, begun anew from nothing, do not come to a balance.
 
     Example:
         >>> down, up, none = (-1.0, *[0.0] * 5), (1.0, *[0.0] * 5), [0.0] * 5
         >>> greatest((2.0, *none), up, [down], [5.0], lambda price: (-price[0], up), None)
         Greatest(push=7.0, pulls=(5.0,))
     """
-    climb = _Climb(start or rows_alone(given))
+    climb = _Climb(start or rows_alone(given), limits)
     choice = [(i, pull, limits[i]) for i, pull in enumerate(pulls) if limits[i] > 0.0]
     for _ in range(STEPS):
         price = climb.price()
@@ -68,20 +70,26 @@ def greatest(
         if step is not None:
             climb.enter(*step)
         elif climb.has_settled():
-            return _told(climb, given, push, pulls, limits)
+            found = _told(climb, given, push, pulls, limits)
+            if found is not None:
+                return found
+            break
         elif not climb.drop_rounding():
             return None
 
+    if start is not None:
+        return greatest(given, push, pulls, limits, floor, None)
     raise OutOfRangeError("sharing between lashings and floor", "does not settle", "another arrangement", SOURCE)
 
 
 class _Climb:
     """What carries now; `tops` are limits, `full` the pulls that stand at theirs without being reckoned with."""
 
-    def __init__(self, start: Foothold) -> None:
-        self.names, self.columns, self.levels, self.inverse = start.names, start.columns, start.levels, start.inverse
-        self.tops = [NO_LIMIT] * len(start.names)
-        self.full: set[int] = set()
+    def __init__(self, start: Foothold, limits: Sequence[float]) -> None:
+        self.names, self.columns = list(start.names), list(start.columns)
+        self.levels, self.inverse = list(start.levels), start.inverse
+        self.tops = [limits[name] if name >= 0 else NO_LIMIT for name in start.names]
+        self.full = set(start.full)
 
     def missing(self) -> list[int]:
         """Rows that are not balanced yet."""
@@ -128,22 +136,25 @@ class _Climb:
         self.levels[out] = top - step if down else step
 
     def _stopped_by(self, moves: list[float], top: float) -> tuple[float, int, bool]:
-        step, out, at_top, size = top, -1, False, 0.0
+        """Of those that stop it at about the same place the one that moves most: it leaves the steadiest matrix."""
+        rooms = []
+        near = top
         for i, move in enumerate(moves):
             if -PIVOT <= move <= PIVOT:
                 continue
             if move > 0.0:
-                room = max(0.0, self.levels[i]) / move
+                room = max(0.0, self.levels[i])
             else:
                 most = 0.0 if self.names[i] == PAD and self.levels[i] <= NOTHING else self.tops[i]
                 if most == NO_LIMIT:
                     continue
-                room = max(0.0, most - self.levels[i]) / -move
-            if room < step - NOTHING or (room <= step + NOTHING and abs(move) > size):
-                step, out, at_top, size = min(room, step), i, move < 0.0, abs(move)
-        if step == NO_LIMIT:
+                room, move = max(0.0, most - self.levels[i]), -move
+            rooms.append((room / move, move, i))
+            near = min(near, (room + SLACK) / move)
+        if near == NO_LIMIT:
             raise OutOfRangeError("what the load withstands", "without end", "a load that can be pushed over", SOURCE)
-        return step, out, at_top
+        step, _, out = max((each for each in rooms if each[0] <= near), key=_by_size, default=(top, 0.0, -1))
+        return (step, out, moves[out] < 0.0) if step < top else (top, -1, False)
 
     def _swap(self, out: int, ways: list[float]) -> None:
         share = 1.0 / ways[out]
@@ -156,6 +167,10 @@ class _Climb:
             fresh.append(row)
         fresh[out] = lead
         self.inverse = fresh
+
+
+def _by_size(each: tuple[float, float, int]) -> float:
+    return each[1]
 
 
 def _dot(a: Sequence[float], b: Sequence[float]) -> float:
@@ -186,8 +201,8 @@ def _best(
 
 def _told(
     climb: _Climb, given: Sequence[float], push: Column, pulls: Sequence[Column], limits: Sequence[float]
-) -> Greatest:
-    """The levels, once they are seen to balance what is given."""
+) -> Greatest | None:
+    """The levels, if they are seen to balance what is given."""
     left = list(given)
     forces = [limits[i] if i in climb.full else 0.0 for i in range(len(pulls))]
     found = 0.0
@@ -201,6 +216,7 @@ def _told(
     for force, column in ((found, push), *zip(forces, pulls, strict=True)):
         left = [a - force * b for a, b in zip(left, column, strict=True)]
     if not (max(abs(value) for value in left) <= LEFT_OVER and min(climb.levels) >= -LEFT_OVER):
-        raise OutOfRangeError("sharing between lashings and floor", "out of balance", "another arrangement", SOURCE)
+        return None
 
-    return Greatest(found, tuple(forces))
+    carried = Foothold(climb.names, climb.columns, climb.levels, climb.inverse, frozenset(climb.full))
+    return Greatest(found, tuple(forces), carried)

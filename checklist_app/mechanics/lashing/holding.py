@@ -10,11 +10,10 @@ from checklist_app.mechanics.errors import OutOfRangeError
 from checklist_app.mechanics.lashing.demands import Demand, Slide, Tip
 from checklist_app.mechanics.lashing.prepared import Prepared, Withstood
 from checklist_app.mechanics.lashing.rule_sets import RULES, RuleSet
-from checklist_app.mechanics.lashing.slide_3d import slides_at
+from checklist_app.mechanics.lashing.slide_3d import SETTLED, slides
 from checklist_app.mechanics.lashing.tip_3d import tips_at
 
 SOURCE = "STATICS_LASHED_BODY"
-SETTLED = 0.5  # what is left of the tension of a tie-down once load and straps have settled
 NOT_EVEN_STANDING = 0.0
 
 
@@ -98,23 +97,10 @@ def _sliding(rule_set: RuleSet, ways: Ways, asked: Demand, slide: Slide, frictio
     what = ways.breaking if slide.against_breaking and ways.breaking is not None else ways.rated
     rules = RULES[rule_set]
     share = 1.0 / asked.fs if rules.tie_downs_count else 0.0
-    found, direct = _better(what, asked, slide, friction, rules.direct_friction_share, share)
-    half, _ = _better(what, asked, slide, friction, rules.direct_friction_share, share * SETTLED)
+    found = slides(what, asked.direction.way, slide.downward, friction, rules.direct_friction_share, share)
     beyond = ", breaking strength" if slide.against_breaking else ""
-    return _told(f"sliding {asked.direction.value}{beyond}", slide.push, found, half, direct, True)
-
-
-def _better(
-    what: Prepared, asked: Demand, slide: Slide, friction: float, reduced: float, share: float
-) -> tuple[Withstood | None, bool]:
-    way = asked.direction.way
-    alone = slides_at(what, way, slide.downward, friction, share, False)
-    if not what.legs:
-        return alone, False
-    all_of_it = slides_at(what, way, slide.downward, reduced * friction, share, True)
-    if all_of_it is None or (alone is not None and alone.push >= all_of_it.push):
-        return alone, False
-    return all_of_it, True
+    title = f"sliding {asked.direction.value}{beyond}"
+    return _told(title, slide.push, found.found, found.settled, found.with_direct, True)
 
 
 def _tipping(rule_set: RuleSet, what: Prepared, asked: Demand, tip: Tip) -> Held:

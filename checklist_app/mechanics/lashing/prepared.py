@@ -42,7 +42,7 @@ class Prepared:
     limits: tuple[float, ...]
     strands: dict[Tension, tuple[float, ...]]
     edges: tuple[tuple[Vec, Vec], ...]
-    found: dict[tuple[object, ...], "Withstood | None"] = field(default_factory=dict)
+    found: dict[tuple[object, ...], object] = field(default_factory=dict)
 
     @property
     def legs(self) -> int:

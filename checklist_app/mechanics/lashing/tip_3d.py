@@ -50,9 +50,12 @@ def tips_at(
     """
     required_run(way, downward, 0.0, tie_down_share)
     key = ("tips", way, downward, tension, tie_down_share)
-    if key not in what.found:
-        what.found[key] = _best_sharing(what, way, downward, tension, tie_down_share)
-    return what.found[key]
+    known = what.found.get(key)
+    if isinstance(known, Withstood):
+        return known
+    found = _best_sharing(what, way, downward, tension, tie_down_share)
+    what.found[key] = found
+    return found
 
 
 def _best_sharing(

@@ -16,7 +16,7 @@ from checklist_app.mechanics.lashing.transport import Direction, Transport
 from checklist_app.mechanics.vectors import Vec
 from tests.mechanics.lashing.arranged import FORWARD, LEFT, REAR, RIGHT, corners
 
-STOPS = 5e-5
+STOPS = 1e-6
 WAYS = st.sampled_from((FORWARD, REAR, LEFT, RIGHT))
 number = st.floats
 

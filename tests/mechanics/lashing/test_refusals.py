@@ -222,6 +222,7 @@ def over(**other: float) -> float:
     (lambda: prepared.required_run(FORWARD, NAN, 0.3, 1.0), "share of the weight that remains is nan"),
     (lambda: slide_3d.slides_at(READY, FORWARD, 1.0, NAN, 1.0, True), "friction is nan"),
     (lambda: slide_3d.slides_at(READY, FORWARD, 1.0, 0.3, 1.1, True), "share of the tension that counts is 1.1"),
+    (lambda: slide_3d.slides(READY, FORWARD, 1.0, 0.3, 0.75, NAN), "share of the tension that counts is nan"),
     (lambda: tip_3d.tips_at(READY, FORWARD, 0.0, Tension.STF, 1.0), "share of the weight that remains is 0"),
     (lambda: holding.held(RuleSet.EN, holding.Ways(READY), ROAD, NAN), "friction is nan"),
     (lambda: greatest.greatest(UNSTEADY, UNSTEADY, [], [], lambda price: (1.0, tuple(-x for x in UNSTEADY)), None),

@@ -182,6 +182,18 @@ def test_common_practice_the_strap_goes_under_the_whole_pallet() -> None:
     assert pallet.strap_on_pallet_dan(pallet.Route.THROUGH_PALLET, 1000.0, 300.0) == 300.0
 
 
+def test_both_ways_of_counting_are_tried() -> None:
+    """What is found is the better of both runs at one friction each; settled it is less."""
+    ready = prepared.prepared(mixed(Stands.FEET))
+    for way, fs in ((FORWARD, 1.25), (REAR, 1.1), (LEFT, 1.1)):
+        both = slide_3d.slides(ready, way, 1.0, 0.3, 0.75, 1.0 / fs)
+        alone = slide_3d.slides_at(ready, way, 1.0, 0.3, 1.0 / fs, False)
+        together = slide_3d.slides_at(ready, way, 1.0, 0.225, 1.0 / fs, True)
+        assert both.found is not None and both.settled is not None and alone is not None and together is not None
+        assert both.found.push == pytest.approx(max(alone.push, together.push), abs=1e-9)
+        assert both.settled.push < both.found.push
+
+
 def test_what_would_make_it_hold() -> None:
     """By hand: an oily load without lashings; four diagonals at last, or the first chock that is strong enough."""
     bare = oily(1.1, lashed=False)
