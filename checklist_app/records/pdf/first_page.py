@@ -22,7 +22,7 @@ from checklist_app.records.pdf.plate import plate
 AT, HEAD, GAP = 0.56, 60 * mm, 5 * mm
 RIGHT_WIDE = WIDTH * (1 - AT) - 5 * mm
 PLATE, LOWEST_DRAWING, FEWEST_CHECKS, MOST_CHECKS = 60 * mm, 70 * mm, 4, 24
-ALL_HIGH, SEAL_RADIUS = 150 * mm, 14 * mm
+ALL_HIGH, SEAL_RADIUS, STRING_ENDS = 150 * mm, 14 * mm, 4.5 * mm
 LONGEST_TITLE, LONGEST_PLACE = 60, 140
 Record = Mapping[str, Any]
 
@@ -83,7 +83,7 @@ def verdict(sheet: Sheet, record: Record) -> None:
     sheet.setFillColor(INK)
     giant, small = headline(check, record["verdict"])
     end = sheet.write(13 * mm, (17 if small else 15.5) * mm, giant, faces.BOLD, 32 if small else 16)
-    room = wide - 15 * mm - SEAL_RADIUS - 2 * mm - (end + 4)
+    room = wide - 15 * mm - STRING_ENDS - (end + 4)
     sheet.write(end + 4, 17 * mm, small, faces.PLAIN, min(18, 18 * room / max(faces.width(small, faces.PLAIN, 18), 1)))
     lines = [(f"{figures.title(check)} governs", faces.BOLD, 10)] if check else []
     lines += [(record["verdict"] + spread_words(check), faces.PLAIN, 9.5)]
