@@ -4,10 +4,11 @@ from collections.abc import Callable, Mapping
 from dataclasses import replace
 from typing import Any
 
-from checklist_app.mechanics.hanging.body import Rigging
+from checklist_app.mechanics.hanging.body import Rigging, hung
 from checklist_app.mechanics.hanging.bounds import Pair
 from checklist_app.mechanics.hanging.four_bars import Flat, bars
 from checklist_app.mechanics.hanging.margin import Face
+from checklist_app.mechanics.hanging.taut import hook_of_tight_legs
 from checklist_app.mechanics.hanging.two_hooks import hung_from_two_hooks
 from checklist_app.mechanics.lift_class import LiftClass
 from checklist_app.mechanics.slings.chemicals import Chemical
@@ -21,7 +22,7 @@ from checklist_app.operations.graph import DontKnow
 from checklist_app.operations.straight_lift.choices import Protected, ShareRule
 from checklist_app.operations.task import Measured, Task
 from tests.operations.straight_lift.lifts import eye, hoist, hook, lift, pick_point, shackle, sling
-from tests.operations.straight_lift.rigged import four, two_hooks
+from tests.operations.straight_lift.rigged import four, narrow, two_hooks
 
 HUGE = 1e6
 LATE = GearState("in service", (), "2026-10-01", True)
@@ -65,6 +66,7 @@ ZERO = Vec(0.0, 0.0, 0.0)
 DOUBLE = {"hitch": Hitch.DOUBLED, "part_angle_deg": 0.0, "stop": Stop.COLLAR, "sling": sling(0.28)}
 FOUR_BY_TABLE = four(every={"sling": sling(1.0)}, mass_kg=1450.0)
 TOO_FLAT_4 = four(every={"leg_length_m": 0.78})
+NARROW = narrow(1.333)
 TOP_HEAVY = four(cg_z_m=0.9, bottom_z_m=-0.5, top_z_m=2.5)
 LEANING_HOOKS = two_hooks(hooks=(0.3, 0.9))
 PLUMB_HOOKS = replace(
@@ -123,6 +125,7 @@ CLAUSE_CASES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "hanging.body.frame": (lambda *_: (ZERO, ZERO, ZERO), TOO_FLAT_4),
     "hanging.body.rigging": (lambda picks, _legs, cg: Rigging(tuple(picks), (9.0,) * 4, cg), TOO_FLAT_4),
     "hanging.taut.hook_of_tight_legs": (lambda *_: Vec(0.6, 0.4, 9.0), TOO_FLAT_4),
+    "hanging.settling.settled": (lambda what: hung(what, hook_of_tight_legs(what), (1.0,) * 4, (True,) * 4), NARROW),
     "hanging.taut.area_m2": (lambda *_: 0.0, four(every=DOUBLE)),
     "hanging.taut.share_of_three": (lambda *_: 0.0, four(every=DOUBLE)),
     "hanging.taut.even_share": (

@@ -4,13 +4,14 @@ In hanging axes x and y are level, turned over from lengthwise and crosswise by 
 """
 
 from checklist_app.mechanics.exact import atan2_deg, let, sqrt
-from checklist_app.mechanics.hanging import body, taut
-from checklist_app.mechanics.vectors import Vec, dot
-from checklist_app.operations.graph import NotApplicable, across, by_search, each, kept, when
+from checklist_app.mechanics.hanging import body, settling, taut
+from checklist_app.mechanics.vectors import Vec, dot, length, less
+from checklist_app.operations.graph import CannotAssess, NotApplicable, across, by_search, each, kept, when
 from checklist_app.operations.straight_lift.choices import Rig
 from checklist_app.operations.straight_lift.rigs import IN_SPACE, ON_TWO_PICKS, SEVERAL
 
 FARTHEST_M = 1e-6
+SAME_PLACE_M = 1e-3
 
 
 @when("hook_at", rig=Rig.ONE_LEG)
@@ -33,8 +34,18 @@ def hook_over_one_eye(
 def hook_over_several(
     eye_at: tuple[Vec, ...], leg_m: tuple[float, ...], cg_x_m: float, cg_y_m: float, cg_z_m: float
 ) -> Vec:
-    """Where three tight legs hold the hook and the load is as low as it gets; the lengths that follow prove it."""
-    return taut.hook_of_tight_legs(body.rigging(eye_at, leg_m, Vec(cg_x_m, cg_y_m, cg_z_m)))
+    """Where three tight legs hold the hook and the load is as low as it gets; the lengths that follow prove it.
+
+    A load whose centre of gravity lies over an eye may be steady there and yet never come there: while its slack is
+    taken up it turns over, or comes to hang in another way.
+    """
+    what = body.rigging(eye_at, leg_m, Vec(cg_x_m, cg_y_m, cg_z_m))
+    hook = taut.hook_of_tight_legs(what)
+    top_heavy = what.cg.z > min(eye.z for eye in what.picks)
+    if top_heavy and not length(less(settling.settled(what).hook, hook)) <= SAME_PLACE_M:
+        raise CannotAssess("top-heavy: it can turn over, or come to hang otherwise, while the slack is taken up")
+
+    return hook
 
 
 @when("hook_at", rig=ON_TWO_PICKS)
@@ -98,7 +109,12 @@ def from_hook(eye_at: Vec, hook_at: Vec) -> Vec:
 @each("leg")
 def hung_eye(from_hook: Vec, hung_along: Vec, hung_across: Vec, upright: Vec) -> Vec:
     """Each eye from the first hook, in hanging axes."""
-    return Vec(dot(from_hook, hung_along), dot(from_hook, hung_across), dot(from_hook, upright))
+    x, y, z = from_hook
+
+    return Vec(
+        x * hung_along.x + y * hung_along.y + z * hung_along.z,
+        x * hung_across.x + y * hung_across.y + z * hung_across.z, x * upright.x + y * upright.y + z * upright.z,
+    )
 
 
 def hung_cg(

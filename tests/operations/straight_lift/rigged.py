@@ -5,7 +5,7 @@ from typing import Any
 from checklist_app.operations.gear import make
 from checklist_app.operations.straight_lift.choices import EyesGiven, Rig
 from checklist_app.operations.task import Task
-from tests.operations.straight_lift.lifts import NONE, hoist, leg, lift, told
+from tests.operations.straight_lift.lifts import NONE, hoist, leg, lift, sling, told
 
 CORNERS = ("left_front", "right_front", "left_rear", "right_rear")
 THREE = ("left", "right", "middle")
@@ -14,6 +14,10 @@ POINTS = {
     "left_front": (0.0, 0.0, 0.0), "right_front": (1.2, 0.0, 0.0), "left_rear": (0.0, 0.8, 0.0),
     "right_rear": (1.2, 0.8, 0.0), "left": (0.0, 0.0, 0.0), "right": (1.2, 0.0, 0.0), "middle": (0.6, 0.9, 0.0),
 }
+NARROW = (
+    ((0.1091, 0.0475, -0.0447), 2.0986), ((1.6502, -0.0032, -0.0634), 2.384), ((0.1644, 0.3126, 0.0318), 2.0246),
+    ((1.8411, 0.2308, 0.0236), 2.386),
+)
 Own = dict[str, dict[str, Any]]
 
 
@@ -67,3 +71,13 @@ def two_hooks(
         told_of = {name: told(value) for name, value in {**answers, **(each_hook or {})}.items()}
         task = task.with_row("hook", label, told_of)
     return task
+
+
+def narrow(cg_z_m: float) -> Task:
+    """A narrow load on four legs of unlike length, the hook plumb over its centre of gravity; one is a little slack."""
+    own = {
+        label: {"eye_x_m": x, "eye_y_m": y, "eye_z_m": z, "leg_length_m": leg_m, "sling": sling(5.0, leg_m)}
+        for label, ((x, y, z), leg_m) in zip(CORNERS, NARROW, strict=True)
+    }
+
+    return four(own, cg_x_m=0.5282, cg_y_m=0.0917, cg_z_m=cg_z_m, top_z_m=1.34)
