@@ -121,7 +121,8 @@ class _Climb:
     def enter(self, name: int, column: Column, top: float) -> None:
         """A column comes up from 0, or down from its limit, until it or another one is stopped."""
         down = name in self.full
-        ways = [_dot(row, column) for row in self.inverse]
+        a, b, c, d, e, f = column
+        ways = [p * a + q * b + r * c + s * d + t * e + u * f for p, q, r, s, t, u in self.inverse]
         moves = [-way for way in ways] if down else ways
         step, out, at_top = self._stopped_by(moves, top)
         self.levels = [level - step * move for level, move in zip(self.levels, moves, strict=True)]
@@ -140,20 +141,25 @@ class _Climb:
         rooms = []
         near = top
         for i, move in enumerate(moves):
-            if -PIVOT <= move <= PIVOT:
-                continue
-            if move > 0.0:
-                room = max(0.0, self.levels[i])
-            else:
+            if move > PIVOT:
+                room = self.levels[i]
+            elif move < -PIVOT:
                 most = 0.0 if self.names[i] == PAD and self.levels[i] <= NOTHING else self.tops[i]
                 if most == NO_LIMIT:
                     continue
-                room, move = max(0.0, most - self.levels[i]), -move
+                room, move = most - self.levels[i], -move
+            else:
+                continue
+            room = room if room > 0.0 else 0.0
             rooms.append((room / move, move, i))
-            near = min(near, (room + SLACK) / move)
+            if (room + SLACK) / move < near:
+                near = (room + SLACK) / move
         if near == NO_LIMIT:
             raise OutOfRangeError("what the load withstands", "without end", "a load that can be pushed over", SOURCE)
-        step, _, out = max((each for each in rooms if each[0] <= near), key=_by_size, default=(top, 0.0, -1))
+        step, size, out = top, 0.0, -1
+        for room, move, i in rooms:
+            if room <= near and move > size:
+                step, size, out = room, move, i
         return (step, out, moves[out] < 0.0) if step < top else (top, -1, False)
 
     def _swap(self, out: int, ways: list[float]) -> None:
@@ -167,10 +173,6 @@ class _Climb:
             fresh.append(row)
         fresh[out] = lead
         self.inverse = fresh
-
-
-def _by_size(each: tuple[float, float, int]) -> float:
-    return each[1]
 
 
 def _dot(a: Sequence[float], b: Sequence[float]) -> float:

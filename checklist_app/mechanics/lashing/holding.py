@@ -8,7 +8,7 @@ from dataclasses import dataclass
 
 from checklist_app.mechanics.errors import OutOfRangeError
 from checklist_app.mechanics.lashing.demands import Demand, Slide, Tip
-from checklist_app.mechanics.lashing.prepared import Prepared, Withstood
+from checklist_app.mechanics.lashing.prepared import Prepared, Tension, Withstood
 from checklist_app.mechanics.lashing.rule_sets import RULES, RuleSet
 from checklist_app.mechanics.lashing.slide_3d import SETTLED, slides
 from checklist_app.mechanics.lashing.tip_3d import tips_at
@@ -107,8 +107,9 @@ def _tipping(rule_set: RuleSet, what: Prepared, asked: Demand, tip: Tip) -> Held
     share = 1.0 / asked.fs if RULES[rule_set].tie_downs_count else 0.0
     way = asked.direction.way
     found = tips_at(what, way, tip.downward, tip.tension, share)
-    half = tips_at(what, way, tip.downward, tip.tension, share * SETTLED)
-    return _told(f"tipping {asked.direction.value}", tip.push, found, half, what.legs > 0, False)
+    half = tips_at(what, way, tip.downward, tip.tension, share * SETTLED) if what.body.strands else found
+    by = ", half of LC" if tip.tension is Tension.HALF_LC else ""
+    return _told(f"tipping {asked.direction.value}{by}", tip.push, found, half, what.legs > 0, False)
 
 
 def _told(

@@ -110,6 +110,13 @@ def test_after_settling_tie_downs_hold_less() -> None:
     assert run.settled == pytest.approx(by_hand, abs=0.002)
 
 
+def test_each_run_goes_by_a_title_of_its_own() -> None:
+    runs = holding.held(RuleSet.EN, holding.Ways(prepared.prepared(mixed(Stands.FEET))), road(Direction.LEFT), 0.3)
+    assert [run.title for run in runs] == [
+        "sliding to the left", "tipping to the left", "tipping to the left, half of LC"]
+    assert all(run.settled <= run.have <= run.formula for run in runs)
+
+
 def test_annex_13_gives_tie_downs_nothing() -> None:
     asked = Demand(Direction.LEFT, (Slide(0.5, 1.0),), (Tip(0.5, 1.0),), 1.0)
     run = holding.held(RuleSet.CSS, holding.Ways(prepared.prepared(mixed(Stands.FEET, False))), asked, 0.3)[0]
