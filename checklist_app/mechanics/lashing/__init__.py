@@ -7,7 +7,8 @@ Which function answers what:
 - friction: `friction.friction` by pair and state, `friction.worst_friction` for what nobody knows,
   `slings.slip.measured_friction` for a measured one
 - lashings: `label.tie_down_tension_dan`, `label.measured_tension_dan`, `label.weakest_dan`; `angles.lie` from its ends,
-  `angles.angles_agree` with what was measured; `direct.direct_legs` for each kind; which face `crossing.crosses`
+  `angles.angles_agree` with what was measured; `direct.direct_legs` and `direct.tie_down_strands` by kind; which face
+  they hold: `crossing.crosses`
 - the formulas of the rules, one plane at a time: `tie_down`, `direct`, `blocking`, `tipping`, `lift_off`, `cfr_393`
 - everything together in space: `lashed_body.lashed_body` → `prepared.prepared` → `holding.held`, per face and direction
 - pallet, floor, forks: `pallet`; deck and axles: `vehicle`; weights and papers: `freight`

@@ -1,4 +1,4 @@
-"""Direct lashings: slope, diagonal, loop and spring. They hold by their own pull; friction beside them is reduced.
+"""Lashings as they pull: tie-downs as strands; slope, diagonal, loop and spring, which hold by their own pull.
 
 The formulas are for equal legs that lie symmetrically; any other arrangement is a matter of `holding`.
 """
@@ -9,11 +9,12 @@ from enum import Enum
 from checklist_app.mechanics import exact
 from checklist_app.mechanics.errors import OutOfRangeError, required_not_negative, required_positive
 from checklist_app.mechanics.lashing.balance import Balance
-from checklist_app.mechanics.lashing.lashed_body import Pull, Stretch
+from checklist_app.mechanics.lashing.lashed_body import Pull, Strand, Stretch
 from checklist_app.mechanics.vectors import Vec
 
 SOURCE = "EN_12195_1"
 STEEPEST_DEG, BEHIND_DEG = 90.0, 180.0
+LEAST_K, BOTH_ALIKE, HALF = 1.0, 2.0, 0.5
 
 
 class Kind(Enum):
@@ -61,6 +62,46 @@ def direct_legs(kind: Kind, ends: Sequence[tuple[Vec, Vec]], most_dan: float, st
     required_positive("what the lashing carries", most_dan, SOURCE)
 
     return tuple(Pull(at, anchor, most_dan, stretch) for at, anchor in ends)
+
+
+def tie_down_strands(
+    ends: Sequence[tuple[Vec, Vec]], tension_dan: float, lc_dan: float, k: float
+) -> tuple[Strand, ...]:
+    """The two end strands of a tie-down, the one with the tensioner first.
+
+    Between the points where it lies on the load its pulls cancel; over an edge that brakes it the far strand gets less.
+
+    Source:
+        EN_12195_1 (k is 2: both alike), VDI_2700_2 (k 1.5: the far strand gets half).
+
+    Args:
+        ends: for each strand where it last touches the load, and its anchor.
+        tension_dan: FT of label or instrument [daN], above 0.
+        lc_dan: LC of the weakest part [daN], above 0.
+        k: 1 to 2 [-]; the far strand carries k − 1 of the tension.
+
+    Returns:
+        Two strands.
+
+    Raises:
+        OutOfRangeError: If there are not two, or a number is outside.
+
+    Example:
+        >>> ends = [(Vec(0.0, s * 0.3, 1.3), Vec(0.0, s * 1.2, 0.0)) for s in (1.0, -1.0)]
+        >>> [strand.tension_dan for strand in tie_down_strands(ends, 350.0, 2500.0, 1.5)]
+        [350.0, 175.0]
+    """
+    if len(ends) != Kind.TIE_DOWN.legs:
+        raise OutOfRangeError("ends of a tie-down", len(ends), "2", SOURCE)
+    required_positive("tension of a tie-down", tension_dan, SOURCE)
+    required_positive("LC of the weakest part", lc_dan, SOURCE)
+    if not LEAST_K < k <= BOTH_ALIKE:
+        raise OutOfRangeError("k of the far side", k, "above 1, 2 at most", "VDI_2700_2")
+
+    return tuple(
+        Strand(at, anchor, share * tension_dan, share * HALF * lc_dan)
+        for (at, anchor), share in zip(ends, (1.0, k - 1.0), strict=True)
+    )
 
 
 def direct_against_sliding_dan(

@@ -32,6 +32,15 @@ def test_derived_shares_of_a_pull() -> None:
     assert hypot(*shares) == pytest.approx(1.0, abs=1e-12)
 
 
+@pytest.mark.parametrize("k, far_dan", [(2.0, 350.0), (1.5, 175.0)])
+def test_by_hand_the_far_strand_of_a_tie_down(k: float, far_dan: float) -> None:
+    """EN 12195-1:2010 takes both alike; VDI 2700 gives the far side half."""
+    ends = [(Vec(0.0, s * 0.3, 1.3), Vec(0.0, s * 1.2, 0.0)) for s in (1.0, -1.0)]
+    near, far = direct.tie_down_strands(ends, 350.0, 2500.0, k)
+    assert (near.tension_dan, far.tension_dan) == (350.0, far_dan)
+    assert (near.half_lc_dan, far.half_lc_dan) == (1250.0, (k - 1.0) * 1250.0)
+
+
 def test_both_legs_of_a_loop_count() -> None:
     """By hand: legs at 20° and 60° square to the side: each takes G (c − f μ) / Σ (cos α + f μ sin α)."""
     counted = sum(cos(radians(a)) + 0.225 * sin(radians(a)) for a in (20.0, 60.0))

@@ -97,6 +97,21 @@ def test_published_battens() -> None:
     assert blocking.battens_kn(6, 5.0, 10.0, 2.2) == pytest.approx(24.35, abs=0.1)
 
 
+def test_published_battens_hold_a_container_at_sea() -> None:
+    """CTU Code, Annex 7 Appendix 4: 7.5 t, 0.4 g, friction 0.4, upward part 0.8: 29 < 30 kN.
+
+    Trap: what is tabulated elsewhere is the weight that remains, 1 − 0.8.
+    """
+    weight_kn, downward = 7.5 * 9.81, 1.0 - 0.8
+    need, have = 0.4 * weight_kn, 0.4 * downward * weight_kn + blocking.battens_kn(6, 5.0, 10.0, 2.2)
+    assert need == pytest.approx(29.0, abs=0.5)
+    assert have == pytest.approx(30.0, abs=0.5)
+    left_dan = blocking.blocking_needed_dan(100.0 * weight_kn, 0.4, downward, 0.4, rigid_and_tight=True)
+    assert left_dan / 100.0 < blocking.battens_kn(6, 5.0, 10.0, 2.2)
+    wrong_dan = blocking.blocking_needed_dan(100.0 * weight_kn, 0.4, 0.8, 0.4, rigid_and_tight=True)
+    assert wrong_dan < 0.3 * left_dan
+
+
 def test_derived_dunnage_bag() -> None:
     """CTU Code, Annex 7 Appendix 4: 2.4 t, 0.8 g, friction 0.3: 13.54 kN, for a bag gives before it holds."""
     load_dan = blocking.blocking_needed_dan(2.4 * 981.0, 0.8, 1.0, 0.3, rigid_and_tight=False)
