@@ -22,7 +22,7 @@ from checklist_app.operations.graph import DontKnow
 from checklist_app.operations.straight_lift.choices import Protected, ShareRule
 from checklist_app.operations.task import Measured, Task
 from tests.operations.straight_lift.lifts import eye, hoist, hook, lift, pick_point, shackle, sling
-from tests.operations.straight_lift.rigged import four, narrow, two_hooks
+from tests.operations.straight_lift.rigged import four, narrow, one, two_hooks
 
 HUGE = 1e6
 LATE = GearState("in service", (), "2026-10-01", True)
@@ -121,6 +121,7 @@ CLAUSE_CASES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "slings.slip.friction_coefficient": (lambda *_: 1.0, SLIPS),
     "slings.slip.friction_needed": (lambda *_: 0.0, SLIPS),
     "slings.slip.measured_friction": (lambda *_: 1.0, lift(both=LOOSE | {"friction": 0.2})),
+    "slings.wrap.choke_holds_upright": (lambda *_: True, one(every=NOOSE | {"stop": Stop.NONE, "friction": 0.3})),
     "fittings.eye_rating.eye_wll_t": (lambda *_: HUGE, lift({"eye": STAMPED})),
     "hanging.body.frame": (lambda *_: (ZERO, ZERO, ZERO), TOO_FLAT_4),
     "hanging.body.rigging": (lambda picks, _legs, cg: Rigging(tuple(picks), (9.0,) * 4, cg), TOO_FLAT_4),

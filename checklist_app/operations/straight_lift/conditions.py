@@ -1,7 +1,7 @@
 """Where and how the slings work: edges, heat, chemicals, and whether they stay where they lie."""
 
 from checklist_app.mechanics.slings import chemicals as chemistry
-from checklist_app.mechanics.slings import label
+from checklist_app.mechanics.slings import label, wrap
 from checklist_app.mechanics.slings import slip as slipping
 from checklist_app.mechanics.slings.chemicals import Chemical
 from checklist_app.mechanics.slings.kinds import Hitch, SlingKind
@@ -10,9 +10,11 @@ from checklist_app.mechanics.slings.temperature import Fibre
 from checklist_app.mechanics.slings.wrap import Stop
 from checklist_app.operations.check import AtLimit, Limit, State, check
 from checklist_app.operations.gear import Sling
-from checklist_app.operations.graph import Known, NotApplicable, each, when
+from checklist_app.operations.graph import CannotAssess, Known, NotApplicable, each, when
 from checklist_app.operations.settings import SLIP_CLOSE
-from checklist_app.operations.straight_lift.choices import Protected
+from checklist_app.operations.straight_lift.choices import Protected, Rig
+
+FASTENED = (Hitch.STRAIGHT, Hitch.DOUBLED)
 
 
 @each("leg")
@@ -62,19 +64,21 @@ def friction_published(sling_kind: SlingKind, face: Face) -> float:
     return slipping.friction_coefficient(contact, face)
 
 
-@when("lies_on_friction", hitch=Hitch.STRAIGHT)
+@when("lies_on_friction", hitch=FASTENED)
 @each("leg")
 def fastened() -> bool:
-    """A sling put on straight is fastened to its eye."""
+    """A sling put on straight, or laid double over a fitting, is fastened to its eye."""
     raise NotApplicable("fastened to its eye")
 
 
-@when("lies_on_friction", hitch=tuple(hitch for hitch in Hitch if hitch is not Hitch.STRAIGHT))
+@when("lies_on_friction", hitch=tuple(hitch for hitch in Hitch if hitch not in FASTENED))
 @each("leg")
-def laid_round(stop: Stop) -> bool:
-    """A sling laid round the load is held by a stop, or by friction."""
-    if stop is not Stop.NONE:
+def laid_round(stop: Stop, rig: Rig) -> bool:
+    """A sling laid round the load is held by a stop, or by friction; one that holds it alone, by a stop."""
+    if wrap.choke_holds_upright(stop):
         raise NotApplicable(f"held by {stop.value}")
+    if rig is Rig.ONE_LEG:
+        raise CannotAssess("one sling alone round the load: no friction is sure to hold it, a collar or lug is")
 
     return True
 
@@ -85,7 +89,11 @@ def laid_round(stop: Stop) -> bool:
     at_limit=AtLimit.ALLOWED, close=SLIP_CLOSE.value,
 )
 def slip(
-    leg_angle_deg: float, hung_tilt_along_deg: float, friction_there: float, lies_on_friction: bool
+    leg_angle_deg: float, hung_tilt_along_deg: float, hung_tilt_across_deg: float, friction_there: float,
+    lies_on_friction: bool,
 ) -> Limit:
-    """The friction that the leaning leg needs on the sloping load, against the friction there is."""
-    return Limit(slipping.friction_needed(leg_angle_deg, hung_tilt_along_deg), friction_there)
+    """The friction that the leaning leg needs on the load where it slopes most, against the friction there is."""
+    along_deg, across_deg = abs(hung_tilt_along_deg), abs(hung_tilt_across_deg)
+    slope_deg = along_deg if along_deg >= across_deg else across_deg
+
+    return Limit(slipping.friction_needed(leg_angle_deg, slope_deg), friction_there)

@@ -52,9 +52,9 @@ def three(own: Own | None = None, every: dict[str, Any] | None = None, **changes
     return rigged(Rig.THREE_LEGS, THREE, every, own, **{"cg_x_m": 0.6, "cg_y_m": 0.3, "cg_z_m": -0.3, **changes})
 
 
-def one(**changes: Any) -> Task:
+def one(every: dict[str, Any] | None = None, **changes: Any) -> Task:
     """One leg of 1.5 m straight up from an eye over the centre of gravity."""
-    return rigged(Rig.ONE_LEG, ("left",), None, None, **{"cg_x_m": 0.0, "cg_y_m": 0.0, "cg_z_m": -0.4, **changes})
+    return rigged(Rig.ONE_LEG, ("left",), every, None, **{"cg_x_m": 0.0, "cg_y_m": 0.0, "cg_z_m": -0.4, **changes})
 
 
 def two_hooks(
