@@ -69,6 +69,8 @@ def _words(item: Item) -> str:
         return f"{words}: {', '.join(str(row.get('item', '')) for row in item.facts.get('items', ()))}"
     length_m = _number(item.facts.get("length_m"))
     named = f"{words}, {item.title}" if item.title != item.id else words
+    legs = _number(item.facts.get("legs"))
+    named = f"{named} of {legs:g} legs" if legs is not None and legs > 1.0 else named
 
     return ", ".join(filter(None, (named, f"{figure(length_m, 'm')} m" if length_m else "", _steps(item))))
 

@@ -109,6 +109,7 @@ def test_a_sling_of_two_legs_is_picked_into_both_and_no_further() -> None:
     shop.entries.extend(made.keep)
     shop.parts.update(made.parts)
     task = shop.begin(rig="three legs on one hook")
+    assert "Chain sling of 2 legs, 1.50 m" in shop.get(LEFT_SLING.format(task)).html
     shop.post(LEFT_SLING.format(task), {"pick": "gear/CH-2"})
 
     assert hung(shop, task) == {"1-left/sling": "CH-2", "2-right/sling": "CH-2"}
