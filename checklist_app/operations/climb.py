@@ -31,18 +31,16 @@ class Climb:
 
     A rating that goes down in steps makes several hills: from a corner where another step or another verdict holds, it
     is climbed anew; and the edge of the step is looked for, by one entry and by two at a time. Where an entry alone is
-    worst between its ends, or nobody knows it, the climb goes inside the ranges too. Which of four legs are tight hangs
-    on two lengths at once: with `two_rows` the same entry is moved in two rows together.
+    worst between its ends, or nobody knows it, the climb goes inside the ranges too.
     """
 
     def __init__(
         self, steps: Sequence[Step], values: list[Any], halted: Mapping[int, Stopped], slot: int, clause: Clause,
-        variables: Sequence[Variable], two_rows: bool = False,
+        variables: Sequence[Variable],
     ) -> None:
         self.steps, self.values, self.halted = steps, values, halted
         self.slot, self.clause, self.variables = slot, clause, variables
         self.known: dict[tuple[float, ...], Best] = {}
-        self.pairs = tuple(_of_one_entry(variables)) if two_rows else ()
 
     def worst(
         self, found: Best, others: Iterable[Point], corners: Iterable[Point], bent: Sequence[Variable]
@@ -74,12 +72,7 @@ class Climb:
 
     def up(self, point: Point) -> Best:
         """The top of the hill that a point lies on, by the ends of the ranges."""
-        return self._moved(self.tried(point), lambda now: self._to_ends(now.point))
-
-    def _to_ends(self, point: Point) -> Iterator[Point]:
-        yield from to_ends(self.variables, point)
-        for one, other in self.pairs:
-            yield _turned(one, point) | _turned(other, point)
+        return self._moved(self.tried(point), lambda now: to_ends(self.variables, now.point))
 
     def down(self, best: Best, strides: Iterable[float]) -> Best:
         """The least bad place near a point, by strides inside the ranges."""
@@ -162,19 +155,6 @@ def to_ends(variables: Iterable[Variable], point: Point) -> Iterator[Point]:
         for level in (low, high, *inside):
             if point.get(variable.slot) != level:
                 yield {variable.slot: level}
-
-
-def _of_one_entry(variables: Sequence[Variable]) -> Iterator[tuple[Variable, Variable]]:
-    """The same entry in two rows, such as the lengths of two legs."""
-    for one, other in combinations(variables, 2):
-        if one.key.name == other.key.name and not (one.unknown or other.unknown):
-            yield one, other
-
-
-def _turned(variable: Variable, point: Point) -> Point:
-    """The entry at its other end."""
-    low, _nominal, high = variable.levels
-    return {variable.slot: low if point.get(variable.slot) == high else high}
 
 
 def _strides(variable: Variable, point: Point, stride: float) -> list[Point]:

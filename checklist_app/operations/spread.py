@@ -165,7 +165,7 @@ class Search:
         steps = [step for step in ancestors(self.plan, [slot]) if self.feeds.get(step.out)]
         clear = hindering(steps, self.halted, self.feeds)
         variables = [self.variables[i] for i in ranked]
-        climb = Climb(steps, self.values, clear, slot, self.checks[slot], variables, slot in self.scattered)
+        climb = Climb(steps, self.values, clear, slot, self.checks[slot], variables)
         demand = self._demand(slot)
         if demand in self.tops:
             return max(best, climb.tried(self.tops[demand]), key=lambda top: top.badness)

@@ -12,16 +12,15 @@ from checklist_app.mechanics.hanging import settling
 from checklist_app.mechanics.hanging.body import SOURCE, Rigging
 from checklist_app.mechanics.vectors import Vec
 
-REACHED, PUSHING, FLAT = 1e-10, -1e-10, 1e-9
+REACHED, PUSHING, FLAT, SAME = 1e-10, -1e-10, 1e-9, 1e-7
 TWO, THREE = 2, 3
 Point = tuple[float, float, float]
-Place = tuple[float, Vec]
 
 
 def hook_of_tight_legs(what: Rigging) -> Vec:
-    """Where the hook is in the load: three legs tight and pulling, else two, the load as low as it gets.
+    """Where the hook is in the load: three legs tight and pulling, else two; where that is not one place, as `settled`.
 
-        |H − P| = L for three legs or for two, |H − P| ≤ L for the others, those that are tight pull; else as `settled`
+        |H − P| = L for three legs or for two, |H − P| ≤ L for the others, those that are tight pull
 
     Source:
         STATICS_HANGING_BODY.
@@ -43,13 +42,12 @@ def hook_of_tight_legs(what: Rigging) -> Vec:
     """
     legs = range(len(what.picks))
     for held, some in ((_held, combinations(legs, THREE)), (_held_by_two, combinations(legs, TWO))):
-        lowest: Place | None = None
-        for tight in some:
-            found = held(what, tight)
-            if found is not None and (lowest is None or found[0] > lowest[0]):
-                lowest = found
-        if lowest is not None:
-            return lowest[1]
+        found = [hook for tight in some if (hook := held(what, tight)) is not None]
+        if found:
+            first = found[0]
+            if all(_near(first, other, what.size_m) for other in found[1:]):
+                return first
+            break
 
     return settling.settled(what).hook
 
@@ -170,8 +168,8 @@ def even_share(plane: tuple[float, float, float], along_m: float, aside_m: float
     return share if share > 0.0 else 0.0
 
 
-def _held(what: Rigging, three: tuple[int, ...]) -> Place | None:
-    """How far the hook then is from the centre of gravity, and where; None if a leg is too short or pushes."""
+def _held(what: Rigging, three: tuple[int, ...]) -> Vec | None:
+    """Where the hook then is; None if a leg is too short or pushes."""
     i, j, k = three
     hook = _met(what.picks[i], what.picks[j], what.picks[k], what.legs_m[i], what.legs_m[j], what.legs_m[k])
     if hook is None:
@@ -187,10 +185,10 @@ def _held(what: Rigging, three: tuple[int, ...]) -> Place | None:
     if not _pull(hook, (what.picks[i], what.picks[j], what.picks[k]), x, y, z):
         return None
 
-    return x * x + y * y + z * z, Vec(hx, hy, hz)
+    return Vec(hx, hy, hz)
 
 
-def _held_by_two(what: Rigging, two: tuple[int, ...]) -> Place | None:
+def _held_by_two(what: Rigging, two: tuple[int, ...]) -> Vec | None:
     """The same with two legs: the hook then stands over their picks' line in the plane of the centre of gravity."""
     i, j = two
     (px, py, pz), (qx, qy, qz), (gx, gy, gz) = what.picks[i], what.picks[j], what.cg
@@ -209,9 +207,13 @@ def _held_by_two(what: Rigging, two: tuple[int, ...]) -> Place | None:
     cross = cg_along + (along - cg_along) * deep / (deep + up * deep)
     if not 0.0 <= cross <= 1.0 or not _reached(what, two, hx, hy, hz):
         return None
-    x, y, z = hx - gx, hy - gy, hz - gz
 
-    return x * x + y * y + z * z, Vec(hx, hy, hz)
+    return Vec(hx, hy, hz)
+
+
+def _near(one: Vec, other: Vec, size_m: float) -> bool:
+    x, y, z = one.x - other.x, one.y - other.y, one.z - other.z
+    return x * x + y * y + z * z <= SAME * SAME * size_m * size_m
 
 
 def _reached(what: Rigging, two: tuple[int, ...], hx: float, hy: float, hz: float) -> bool:

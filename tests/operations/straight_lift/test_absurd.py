@@ -4,11 +4,15 @@ import math
 
 import pytest
 
+from checklist_app.mechanics.slings.kinds import Hitch
+from checklist_app.mechanics.slings.wrap import Stop
 from checklist_app.operations.check import Limit, State, Strength, Verdict
 from checklist_app.operations.evaluate import Evaluation, assess
-from checklist_app.operations.straight_lift.entries import EyesGiven
+from checklist_app.operations.gear import make
+from checklist_app.operations.straight_lift.choices import EyesGiven, LegsGiven, Protected
 from checklist_app.operations.task import Key, Measured, Task
 from tests.operations.straight_lift.lifts import TABLE, eye, hoist, hook, lift, pick_point, shackle, sling
+from tests.operations.straight_lift.rigged import four, two_hooks
 
 PASSED = (Verdict.WITHIN, Verdict.CLOSE)
 COORDINATES = lift(
@@ -16,21 +20,39 @@ COORDINATES = lift(
     eyes_given=EyesGiven.COORDINATES,
 )
 TRIED = lift(trials=({"hook_load_kg": 1000.0, "tilt_along_deg": 0.0, "tilt_across_deg": 0.0},))
+EYE = ("eye_x_m", "eye_y_m", "eye_z_m")
 NOT_COMPUTED_WITH = {"lifted_mm", "held_s"}
-OF_OTHER_RIGS = {
-    "eyes_across_m", "hook_over_eyes_m", "sling_temperature_c", "hook_at_x_m", "hook_over_m", "leg_angle_read_deg",
-    "choke_angle_deg", "part_angle_deg", "bend_mm", "edge_mm", "friction",
+NUMBERS = sorted(name for name, entry in TABLE.entries.items() if entry.kind is float and name not in NOT_COMPUTED_WITH)
+HELD = {"stop": Stop.COLLAR}
+CHAIN = make("chain_sling", "C", {
+    "wll_t": 4.0, "length_m": 1.0, "mass_kg": 1.0, "grade": "grade 8", "size_mm": 8.0,
+})
+ROPE = make("wire_rope_sling", "W", {
+    "wll_t": 4.0, "length_m": 1.0, "mass_kg": 1.0, "diameter_mm": 10.0, "core": "steel", "termination": "hand splice",
+})
+BY_HEIGHT = lift(both={"leg_length_m": None, "sling": sling(2.0, 1.0)}, legs_given=LegsGiven.HOOK_HEIGHT)
+RECTANGLE = four(eyes_given=EyesGiven.RECTANGLE, eyes_apart_m=1.2)
+BASES: dict[str, Task] = {
+    "eyes_across_m": RECTANGLE, "hook_over_eyes_m": BY_HEIGHT, "hook_at_x_m": two_hooks(), "hook_over_m": two_hooks(),
+    "sling_off_tag": lift(both={"leg_length_m": None}), "sling_temperature_c": lift(both={"sling": CHAIN}),
+    "choke_angle_deg": lift(both=HELD | {"hitch": Hitch.CHOKED, "choke_angle_deg": 130.0}),
+    "part_angle_deg": lift(both=HELD | {"hitch": Hitch.BASKET, "part_angle_deg": 0.0}),
+    "bend_mm": lift(both=HELD | {"sling": ROPE, "hitch": Hitch.BASKET, "part_angle_deg": 0.0, "bend_mm": 300.0}),
+    "edge_mm": lift(both={"sling": CHAIN, "edge_mm": 20.0, "edge_protected": Protected.SMOOTH}),
+    "friction": lift(both={"hitch": Hitch.BASKET, "part_angle_deg": 0.0, "stop": Stop.NONE, "friction": 0.9}),
 }
-LEFT_OUT = NOT_COMPUTED_WITH | OF_OTHER_RIGS
-NUMBERS = sorted(name for name, entry in TABLE.entries.items() if entry.kind is float and name not in LEFT_OUT)
+USUAL = {
+    "cg_x_m": 0.5, "cg_z_m": -0.4, "bottom_z_m": -0.9, "top_z_m": 0.2, "mass_kg": 1000.0, "leg_length_m": 1.0,
+    "eyes_apart_m": 1.0, "highest_hook_m": 3.0, "room_height_m": 4.0, "lift_height_m": 0.3, "hook_load_kg": 900.0,
+    "eyes_across_m": 0.8, "hook_over_eyes_m": 0.866, "choke_angle_deg": 130.0, "bend_mm": 300.0, "edge_mm": 20.0,
+    "friction": 0.9, "leg_angle_read_deg": 30.0, "sling_temperature_c": 20.0,
+}
 
 
 def with_number(name: str, value: float) -> Task:
     home = TABLE.home[name]
-    row = {None: None, "leg": "left", "trial": "1"}[home]
-    base = COORDINATES if name.startswith("eye_") else TRIED if home == "trial" else lift()
-    if name == "sling_off_tag":
-        base = lift(both={"leg_length_m": None})
+    row = {None: None, "leg": "left", "hook": "left", "trial": "1"}[home]
+    base = COORDINATES if name in EYE else TRIED if home == "trial" else BASES.get(name, lift())
 
     return base.changed({Key(name, row): Measured(value, plus_minus=0.0)})
 
@@ -45,11 +67,7 @@ def numbers_of(ev: Evaluation) -> list[float]:
 
 @pytest.mark.parametrize("name", NUMBERS)
 def test_the_base_passes(name: str) -> None:
-    usual = {
-        "cg_x_m": 0.5, "cg_z_m": -0.4, "bottom_z_m": -0.9, "top_z_m": 0.2, "mass_kg": 1000.0, "leg_length_m": 1.0,
-        "eyes_apart_m": 1.0, "highest_hook_m": 3.0, "room_height_m": 4.0, "lift_height_m": 0.3, "hook_load_kg": 900.0,
-    }
-    assert assess(TABLE, with_number(name, usual.get(name, 0.0))).verdict in PASSED
+    assert assess(TABLE, with_number(name, USUAL.get(name, 0.0))).verdict in PASSED
 
 
 @pytest.mark.parametrize("name", NUMBERS)
