@@ -13,7 +13,7 @@ from checklist_app.checklists.picture import drawn
 from checklist_app.checklists.signing import HOW_WORDS
 from checklist_app.checklists.words import day
 from checklist_app.operations.svg import svg
-from checklist_app.records import chain, figures, pictures
+from checklist_app.records import chain, figures, pictures, slung
 from checklist_app.records.after_seal import came_after
 from checklist_app.records.chain import Sealed
 from checklist_app.records.moments import moment
@@ -94,7 +94,8 @@ def view(record: Mapping[str, Any], one: Sealed, store: Store) -> dict[str, Any]
 
     return {
         "governs": checked(check) if check is not None else None, "checks": [checked(each) for each in ranked],
-        "drawing": drawings(record), "signoffs": [signed(each, store) for each in record["signoffs"]],
+        "drawing": drawings(record), "rules": slung.rules(record), "legs": slung.legs(record),
+        "hooks": slung.hooks(record), "signoffs": [signed(each, store) for each in record["signoffs"]],
         "guests": [{**each, "drawn": ink.shown(store.parts.get(each["ink"]))} for each in record.get("guests", ())],
         "seal_words": f"SEALED · {day(record['sealed_at']).upper()} · ",
         "fingerprint": figures.grouped(one.digest, 64), "previous": figures.grouped(record["previous"], 64),

@@ -11,7 +11,7 @@ import pytest
 from flask import Flask
 
 from checklist_app.checklists.canonical import digest
-from checklist_app.records import chain, files
+from checklist_app.records import chain, files, slung
 from checklist_app.records.account_tables import ROLES
 from checklist_app.records.database import Seal
 from checklist_app.records.seal import seal
@@ -93,6 +93,15 @@ def test_the_page_of_a_record_shows_verdict_figures_signatures_course_and_digest
         assert words in page, words
     assert page.count("signature-small") == 2
     assert page.count("<svg viewBox=") >= 2
+
+
+def test_the_page_of_a_record_tells_every_leg_and_shows_every_view(auditor: Visitor, store: Store) -> None:
+    text, record = auditor.get(f"/records/{first(store).digest}").text, first(store).record
+    legs = slung.legs(record)
+    assert [leg.leg for leg in legs] == ["left", "right"] and "How it is slung" in text
+    assert all(f"{leg.pull}</td>" in text and f"{leg.angle}</td>" in text for leg in legs)
+    assert text.count("<svg") >= 2 + len(record["drawing"]["views"])
+    assert all(f"<b>{view['name']}</b>" in text for view in record["drawing"]["views"])
 
 
 def test_reading_changes_no_file_and_no_row(auditor: Visitor, store: Store) -> None:
