@@ -5,12 +5,11 @@ from enum import Enum
 
 from checklist_app.mechanics import exact
 from checklist_app.mechanics.errors import OutOfRangeError, required_not_negative, required_positive
-from checklist_app.mechanics.lashing.rule_sets import RULES, RuleSet
+from checklist_app.mechanics.lashing.rule_sets import MOMENT_SHARE, RULES, RuleSet
 
 SOURCE = "CSS_ANNEX_13_FORCES"
 ADVANCED, IN_SPACE = 1.5, 1.35
-MOMENTS_COUNT = 0.9
-STEEPEST_DEG = 90.0
+STEEPEST_DEG, FLAT_BELOW_DEG = 90.0, 45.0
 
 
 class Make(Enum):
@@ -199,8 +198,35 @@ def tipping_have_knm(mass_t: float, half_base_m: float, lashings: Sequence[tuple
     for strength_kn, arm_m in lashings:
         required_positive("calculated strength", strength_kn, SOURCE)
         required_not_negative("arm of a lashing", arm_m, SOURCE)
-        total += MOMENTS_COUNT * strength_kn * arm_m
+        total += MOMENT_SHARE * strength_kn * arm_m
     return total
+
+
+def counts_against_tipping(to_deck_deg: float, from_athwart_deg: float) -> bool:
+    """Whether a lashing counts against tipping crosswise: one that is flat and runs along the ship does not.
+
+    Source:
+        CSS_ANNEX_13_MORE: from memory, takes away. Annex 13 counts the level angle from athwartships.
+
+    Args:
+        to_deck_deg: angle to the deck [°], 0 to 90.
+        from_athwart_deg: level angle from athwartships [°], 0 to 90.
+
+    Returns:
+        False below 45° to the deck together with more than 45° from athwartships.
+
+    Raises:
+        OutOfRangeError: If an angle is outside.
+
+    Example:
+        >>> counts_against_tipping(30.0, 60.0), counts_against_tipping(60.0, 60.0)
+        (False, True)
+    """
+    for name, angle_deg in (("angle to the deck", to_deck_deg), ("angle from athwartships", from_athwart_deg)):
+        if not 0.0 <= angle_deg <= STEEPEST_DEG:
+            raise OutOfRangeError(name, angle_deg, "0 to 90°", SOURCE)
+
+    return to_deck_deg >= FLAT_BELOW_DEG or from_athwart_deg <= FLAT_BELOW_DEG
 
 
 def rule_of_thumb_kn(mass_t: float) -> float:

@@ -92,6 +92,40 @@ def held(rule_set: RuleSet, ways: Ways, asked: Demand, friction: float) -> tuple
     )
 
 
+def pulls_at_need_dan(run: Held, without_direct: float) -> tuple[float, ...]:
+    """What each direct lashing takes when the load is pushed as the rule set asks, for the drawing and its check.
+
+        T at the greatest push × (need − without) / (have − without);  0 where it holds without them
+
+    Source:
+        STATICS_LASHED_BODY: between two balances lies a balance; of equal legs it is the formula of EN_12195_1.
+
+    Args:
+        run: the run, direct lashings counted in it.
+        without_direct: what is withstood without them at the same friction, as a share of the weight [-], 0 or more.
+
+    Returns:
+        Pulls, in the order of the legs [daN].
+
+    Raises:
+        OutOfRangeError: If the load does not hold, or the number is none of 0 or more.
+
+    Example:
+        >>> run = Held("sliding forwards", 0.8, 1.0, 1.0, 1.0, True, True, (1000.0, 500.0))
+        >>> pulls_at_need_dan(run, 0.6)
+        (500.0000000000001, 250.00000000000006)
+    """
+    if not 0.0 <= without_direct < float("inf"):
+        raise OutOfRangeError("withstood without direct lashings", without_direct, "a number of 0 or more", SOURCE)
+    if not run.holds:
+        raise OutOfRangeError(run.title, run.have, f"{run.need:g} or more before pulls can be told", SOURCE)
+    if without_direct >= run.need:
+        return (0.0,) * len(run.pulls_dan)
+    share = (run.need - without_direct) / (run.have - without_direct)
+
+    return tuple(share * pull for pull in run.pulls_dan)
+
+
 def _sliding(rule_set: RuleSet, ways: Ways, asked: Demand, slide: Slide, friction: float) -> Held:
     """Against breaking strength where it is known; where not, the rating stands in for it, which is stricter."""
     what = ways.breaking if slide.against_breaking and ways.breaking is not None else ways.rated
@@ -106,8 +140,9 @@ def _sliding(rule_set: RuleSet, ways: Ways, asked: Demand, slide: Slide, frictio
 def _tipping(rule_set: RuleSet, what: Prepared, asked: Demand, tip: Tip) -> Held:
     share = 1.0 / asked.fs if RULES[rule_set].tie_downs_count else 0.0
     way = asked.direction.way
-    found = tips_at(what, way, tip.downward, tip.tension, share)
-    half = tips_at(what, way, tip.downward, tip.tension, share * SETTLED) if what.body.strands else found
+    counted = RULES[rule_set].moment_share
+    found = tips_at(what, way, tip.downward, tip.tension, share, counted)
+    half = tips_at(what, way, tip.downward, tip.tension, share * SETTLED, counted) if what.body.strands else found
     by = ", half of LC" if tip.tension is Tension.HALF_LC else ""
     return _told(f"tipping {asked.direction.value}{by}", tip.push, found, half, what.legs > 0, False)
 

@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from checklist_app.mechanics.errors import OutOfRangeError, required_positive
 
 SOURCE = "EN_12195_2"
-STF_FROM, STF_TO = 0.10, 0.50  # of LC
+STF_FROM, STF_TO = 10.0, 2.0  # LC over these
 DAN_IN_KN = 100.0
 BAND_DAN_MM2, BAND_MSL_SHARE = 85.0, 0.7
 LASHING_POINTS_DAN = ((7.5, 800.0), (12.0, 1000.0), (float("inf"), 2000.0))
@@ -38,8 +38,8 @@ def tie_down_tension_dan(lc_dan: float | None, stf_dan: float | None, readable: 
     lc = labelled_lc_dan(lc_dan, readable)
     if stf_dan is None:
         raise OutOfRangeError("STF on the label", "missing", "an STF: without it the lashing is no tie-down", SOURCE)
-    if not STF_FROM * lc <= stf_dan <= STF_TO * lc:
-        raise OutOfRangeError("STF on the label", stf_dan, f"{STF_FROM * lc:g} to {STF_TO * lc:g} daN", SOURCE)
+    if not lc / STF_FROM <= stf_dan <= lc / STF_TO:
+        raise OutOfRangeError("STF on the label", stf_dan, f"{lc / STF_FROM:g} to {lc / STF_TO:g} daN", SOURCE)
 
     return stf_dan
 
@@ -100,7 +100,7 @@ def measured_tension_dan(lc_dan: float, measured_dan: float) -> float:
     if not 0.0 < measured_dan <= lc_dan:
         raise OutOfRangeError("tension as measured", measured_dan, "above 0, up to the LC", SOURCE)
 
-    return min(measured_dan, STF_TO * lc_dan)
+    return min(measured_dan, lc_dan / STF_TO)
 
 
 def weakest_dan(parts_dan: Mapping[str, float | None]) -> float:

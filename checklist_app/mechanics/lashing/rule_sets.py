@@ -9,6 +9,7 @@ from checklist_app.mechanics.gravity import STANDARD_GRAVITY_M_S2
 PRINTED_G_M_S2 = 9.81
 DIRECT_FRICTION_SHARE = 0.75  # EN 12195-1 and CTU Code: friction beside direct lashings
 FS_FORWARD, FS_OTHER = 1.25, 1.1  # EN 12195-1, tie-downs: forwards on the road, every other way
+MOMENT_SHARE = 0.9  # CSS_ANNEX_13_MORE: from memory, takes away
 LIFT_OFF_SHARE = 0.2  # NTC 2018 and 49 CFR 393.102(b)
 
 
@@ -28,7 +29,8 @@ class Rules:
     """What a rule set prints beside its accelerations.
 
     `fs_forward` and `fs_other` divide the tension of tie-downs and nothing else; `direct_friction_share` times the
-    friction counts beside direct lashings; `lift_off_share` of the weight must be held down.
+    friction counts beside direct lashings, `moment_share` of their rating against tipping; `lift_off_share` of the
+    weight must be held down.
     """
 
     edition_read: str
@@ -40,6 +42,7 @@ class Rules:
     tie_downs_count: bool
     lift_off_share: float | None
     at_sea: bool
+    moment_share: float = 1.0
 
 
 RULES = {
@@ -53,7 +56,7 @@ RULES = {
     ),
     RuleSet.CSS: Rules(
         "Annex 13 in the text of 1996 to 2002; the text of 2020 was not read", "CSS_ANNEX_13_FORCES", PRINTED_G_M_S2,
-        1.0, 1.0, 1.0, False, None, True,
+        1.0, 1.0, 1.0, False, None, True, MOMENT_SHARE,
     ),
     RuleSet.US: Rules(
         "49 CFR 393.100 to 393.114 as codified", "CFR_393", STANDARD_GRAVITY_M_S2, 1.0, 1.0, 1.0, True, LIFT_OFF_SHARE,

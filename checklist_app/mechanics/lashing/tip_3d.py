@@ -2,6 +2,7 @@
 
 from collections.abc import Sequence
 
+from checklist_app.mechanics.errors import OutOfRangeError
 from checklist_app.mechanics.lashing.foothold import Column, on_three_corners
 from checklist_app.mechanics.lashing.greatest import Floor, greatest
 from checklist_app.mechanics.lashing.lashed_body import wrench
@@ -15,7 +16,7 @@ AHEAD = 1e-12
 
 
 def tips_at(
-    what: Prepared, way: Vec, downward: float, tension: Tension, tie_down_share: float
+    what: Prepared, way: Vec, downward: float, tension: Tension, tie_down_share: float, pull_share: float = 1.0
 ) -> Withstood | None:
     """The level inertia at which the load begins to tip.
 
@@ -33,6 +34,7 @@ def tips_at(
         downward: cz, share of the weight that remains [-].
         tension: what the tie-downs are taken to pull with.
         tie_down_share: share of it that counts: 1 / fs, halved after settling [-].
+        pull_share: share of the rating of direct lashings that counts against tipping [-], above 0 up to 1.
 
     Returns:
         Inertia as a share of the weight; None where it does not even stand.
@@ -49,17 +51,19 @@ def tips_at(
         0.625
     """
     required_run(way, downward, 0.0, tie_down_share)
-    key = ("tips", way, downward, tension, tie_down_share)
+    if not 0.0 < pull_share <= 1.0:
+        raise OutOfRangeError("share of the rating that counts", pull_share, "above 0, 1 at most", SOURCE)
+    key = ("tips", way, downward, tension, tie_down_share, pull_share)
     known = what.found.get(key)
     if isinstance(known, Withstood):
         return known
-    found = _best_sharing(what, way, downward, tension, tie_down_share)
+    found = _best_sharing(what, way, downward, tension, tie_down_share, pull_share)
     what.found[key] = found
     return found
 
 
 def _best_sharing(
-    what: Prepared, way: Vec, downward: float, tension: Tension, tie_down_share: float
+    what: Prepared, way: Vec, downward: float, tension: Tension, tie_down_share: float, pull_share: float
 ) -> Withstood | None:
     fixed = [
         a + tie_down_share * b
@@ -67,7 +71,8 @@ def _best_sharing(
     ]
     kinds = [pull.stretch for pull in what.body.pulls]
     best: Withstood | None = None
-    for limits in shared_limits(_strains(what, way), what.limits[: what.legs], kinds):
+    ratings = [pull_share * limit for limit in what.limits[: what.legs]]
+    for limits in shared_limits(_strains(what, way), ratings, kinds):
         found = _of_one_sharing(what, way, fixed, (*limits, *what.limits[what.legs:]))
         if found is not None and (best is None or found.push > best.push):
             best = found

@@ -2,10 +2,13 @@
 
 import pytest
 
-from checklist_app.mechanics.lashing import direct, prepared, slide_3d, tie_down, tip_3d
+from checklist_app.mechanics.lashing import direct, holding, prepared, slide_3d, tie_down, tip_3d
 from checklist_app.mechanics.lashing.angles import lie
+from checklist_app.mechanics.lashing.demands import TiltRule, demand
 from checklist_app.mechanics.lashing.lashed_body import LashedBody, Pull, Stands, Strand, Stretch, lashed_body
 from checklist_app.mechanics.lashing.prepared import Tension
+from checklist_app.mechanics.lashing.rule_sets import RuleSet
+from checklist_app.mechanics.lashing.transport import Direction, Transport
 from checklist_app.mechanics.vectors import Vec
 from tests.mechanics.lashing.arranged import FORWARD, LEFT, REAR, corners, mixed, oily
 
@@ -102,6 +105,23 @@ def test_needed_force_of_each_diagonal(
     half_m, inside_m = (0.5, 0.95) if way is FORWARD else (0.35, 0.65)
     one = direct.direct_against_tipping(981.0, tip, 1.0, 0.8, half_m, [(1.0, alpha, beta, 1.1, inside_m)] * 2)
     assert one.need / one.have == pytest.approx(needed_tip, abs=0.5)
+
+
+@pytest.mark.parametrize("direction, needed_slide, needed_tip", [
+    pytest.param(Direction.FORWARD, 663.5, 57.0, id="derived, EN 12195-1 balances: pull of each in space, forwards"),
+    pytest.param(Direction.LEFT, 366.9, 62.1, id="derived, EN 12195-1 balances: pull of each in space, sideways"),
+])
+def test_pulls_at_what_is_asked(direction: Direction, needed_slide: float, needed_tip: float) -> None:
+    """Two of the four pull, each as the formula says; the other two are slack."""
+    asked = demand(RuleSet.EN, Transport.ROAD, direction, False, TiltRule.PAIRS)
+    runs = holding.held(RuleSet.EN, holding.Ways(prepared.prepared(oily(1.1))), asked, 0.1)
+    bare = prepared.prepared(oily(1.1, lashed=False))
+    slid = slide_3d.slides_at(bare, direction.way, 1.0, 0.075, 1.0, False)
+    tipped = tip_3d.tips_at(bare, direction.way, 1.0, Tension.STF, 1.0)
+    assert slid is not None and tipped is not None
+    for run, without, needed in zip(runs, (slid.push, tipped.push), (needed_slide, needed_tip), strict=True):
+        pulls = sorted(holding.pulls_at_need_dan(run, without))
+        assert pulls == pytest.approx([0.0, 0.0, needed, needed], abs=0.5)
 
 
 @pytest.mark.parametrize("way, push, share, stands, alone, together", [

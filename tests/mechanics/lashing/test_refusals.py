@@ -55,6 +55,7 @@ FEET = corners(0.5, 0.3)
 READY = prepared.prepared(oily(1.1))
 ROAD = demands.demand(RuleSet.EN, Transport.ROAD, Direction.FORWARD, False, TiltRule.PAIRS)
 LEG = (Vec(0.5, 0.3, 1.0), Vec(1.5, 1.0, 0.0))
+WEAK = holding.Held("sliding forwards", 0.8, 0.7, 0.7, 0.7, True, True, (1000.0,))
 UNSTEADY = (0.0, 0.0, 1.0, 0.0, 0.0, 0.0)
 
 
@@ -227,6 +228,10 @@ def over(**other: float) -> float:
     (lambda: slide_3d.slides_at(READY, FORWARD, 1.0, 0.3, 1.1, True), "share of the tension that counts is 1.1"),
     (lambda: slide_3d.slides(READY, FORWARD, 1.0, 0.3, 0.75, NAN), "share of the tension that counts is nan"),
     (lambda: tip_3d.tips_at(READY, FORWARD, 0.0, Tension.STF, 1.0), "share of the weight that remains is 0"),
+    (lambda: tip_3d.tips_at(READY, FORWARD, 1.0, Tension.STF, 1.0, NAN), "share of the rating that counts is nan"),
+    (lambda: holding.pulls_at_need_dan(WEAK, 0.1), "sliding forwards is 0.7; allowed: 0.8 or more before"),
+    (lambda: holding.pulls_at_need_dan(WEAK, NAN), "withstood without direct lashings is nan"),
+    (lambda: css_balance.counts_against_tipping(30.0, NAN), "angle from athwartships is nan"),
     (lambda: holding.held(RuleSet.EN, holding.Ways(READY), ROAD, NAN), "friction is nan"),
     (lambda: greatest.greatest(UNSTEADY, UNSTEADY, [], [], lambda price: (1.0, tuple(-x for x in UNSTEADY)), None),
      "without end"),

@@ -71,6 +71,16 @@ def test_lengthways_only_what_weight_remains_gives_friction() -> None:
     assert whole - left == pytest.approx(0.3 * 342.0)
 
 
+@pytest.mark.parametrize("to_deck_deg, from_athwart_deg, counts", [
+    (44.9, 45.1, False), (45.0, 60.0, True), (30.0, 45.0, True), (80.0, 90.0, True),
+])
+def test_flat_lashings_along_the_ship_do_not_count_against_tipping(
+    to_deck_deg: float, from_athwart_deg: float, counts: bool
+) -> None:
+    """From memory, stricter."""
+    assert css_balance.counts_against_tipping(to_deck_deg, from_athwart_deg) is counts
+
+
 @pytest.mark.parametrize("level", list(Level))
 def test_a_stiff_ship_only_ever_asks_for_more(level: Level) -> None:
     """From memory, stricter; between columns the stiffer one."""

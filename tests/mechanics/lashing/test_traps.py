@@ -123,6 +123,15 @@ def test_annex_13_gives_tie_downs_nothing() -> None:
     assert run.have == pytest.approx(0.3, abs=1e-9)
 
 
+def test_annex_13_counts_nine_tenths_of_a_lashing_against_tipping() -> None:
+    """From memory, stricter."""
+    asked = Demand(Direction.LEFT, (Slide(0.5, 1.0),), (Tip(0.5, 1.0),), 1.0)
+    ready = holding.Ways(prepared.prepared(oily(1.1)))
+    ship, road_ = (holding.held(rule_set, ready, asked, 0.1)[1].have for rule_set in (RuleSet.CSS, RuleSet.EN))
+    bare = 0.35 / 0.8
+    assert ship - bare == pytest.approx(0.9 * (road_ - bare))
+
+
 def test_the_us_rule_uses_breaking_strength_only_where_it_is_known() -> None:
     rated, breaking = prepared.prepared(oily(1.1)), prepared.prepared(stronger(3.0))
     asked = demand(RuleSet.US, Transport.ROAD, Direction.FORWARD, False, TiltRule.PAIRS)
