@@ -11,7 +11,7 @@ from checklist_app.checklists.canonical import canonical
 from checklist_app.checklists.entry import Entry, Path, trusted
 from checklist_app.checklists.lesser import by_https
 from checklist_app.checklists.parity import claim
-from checklist_app.checklists.plain import needs_server
+from checklist_app.checklists.plain import arrived, needs_server
 from checklist_app.checklists.register import REGISTERS, Item, item_of
 from checklist_app.checklists.running import running
 from checklist_app.checklists.statement import evaluation
@@ -145,7 +145,8 @@ class Phone:
         """The page for a request: what is to be kept comes back with it and is learned only when it was kept."""
         asked = json.loads(text)
         world = self.world.on(asked["today"])
-        given = page_here(as_registered(request_of(asked), world), world)
+        told = as_registered(request_of(asked), world)
+        given = arrived(told) if asked.get("arrived") else page_here(told, world)
         said = {"status": given.status, "html": given.html, "location": given.location, "headers": dict(given.headers),
                 "keep": [entry.data.decode() for entry in given.keep]}
         return json.dumps(said, ensure_ascii=False), list(given.parts.items())

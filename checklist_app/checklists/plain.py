@@ -44,6 +44,14 @@ def refused(request: Request, what: str, then: str, way: tuple[str, str] = TODAY
     return _plain(request, status, "This cannot be done now", what, then, way)
 
 
+def arrived(request: Request) -> Answer:
+    """A form came again because its answer was lost: it was carried out then, and is not once more."""
+    task = request.path.split("/")[2] if request.path.startswith("/tasks/") else ""
+    way = (f"/tasks/{task}", "Back to the task") if task else TODAY
+    return _plain(request, 200, "This arrived already", "Only the answer to it was lost. It is kept once.",
+                  "Go on from there.", way)
+
+
 def refused_by_http(request: Request, title: str, what: str, then: str, way: tuple[str, str]) -> Answer:
     """Whoever shares the network could read along."""
     return _plain(request, 403, title, what, then, way)

@@ -154,6 +154,10 @@ class Store:
         row = query.tuples().first(self.database)
         return int(row[0]) + 1 if row else 1
 
+    def has_counted(self, device: str, counter: int) -> bool:
+        """Whether an entry of this device with this counter is kept."""
+        return bool(Kept.select().where(Kept.device == device, Kept.counter == counter).exists(self.database))
+
     @property
     def sealing_waits(self) -> bool:
         """Whether a supervisor must look at the records first, because a backup was put back."""

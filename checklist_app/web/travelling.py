@@ -8,12 +8,13 @@ from werkzeug.wrappers import Response as AnyResponse
 
 from checklist_app.checklists.answer import Answer, Request, Verified, addresses, answer, is_anybodys, is_public
 from checklist_app.checklists.entry import Entry
+from checklist_app.checklists.plain import arrived
 from checklist_app.records.account_tables import ROLES
 from checklist_app.records.accounts import TooSoon, WrongPin
 from checklist_app.records.door import powerless
 from checklist_app.web import current
 from checklist_app.web.access import WRITERS, allowed, everybody
-from checklist_app.web.keeping import MADE, keep, one_at_a_time, with_counter
+from checklist_app.web.keeping import MADE, counted_by_script, keep, one_at_a_time, with_counter
 from checklist_app.web.pages import asked, is_fragment
 from checklist_app.web.photos import photos_of
 from checklist_app.web.sealing import seal_what_closed
@@ -51,7 +52,10 @@ def travelled() -> AnyResponse:
     if request.method != "POST":
         return sent(answer(asked_here(), current.world()))
     with one_at_a_time():
-        told = with_pin(with_counter(asked_here()))
+        counted = with_counter(asked_here())
+        if counted_by_script() is not None and current.store().has_counted(counted.device, counted.counter):
+            return sent(arrived(counted))
+        told = with_pin(counted)
         given = answer(told, current.world())
         refuse_powerless(given.keep, told)
         keep(given.keep, given.parts)

@@ -5,7 +5,7 @@ import { chance } from "./chance.js";
 import { ask } from "./engine.js";
 import { giveBack, keepAll, partOf, reserve } from "./keep.js";
 import { MOST_MADE, SALT_BYTES, moment } from "./make.js";
-import { meta } from "./phone_store.js";
+import { all, meta } from "./phone_store.js";
 import { MIME, shrunk } from "./shrink.js";
 import { answeredAndSigned, signedHere } from "./sign_here.js";
 import { changed, soon } from "./sync.js";
@@ -56,6 +56,12 @@ async function counting(pairs, device) {
   return { counter: await reserve(device, MOST_MADE), at: moment(), salt: chance(SALT_BYTES) };
 }
 
+/* Whether a form that counted for itself was carried out before: only its answer was lost. Its counters are used. */
+async function isCarriedOut(pairs, { device, counter }) {
+  if (!pairs.some(([name]) => name === "made")) return false;
+  return (await all("entries")).some((row) => row.device === device && row.counter === counter);
+}
+
 async function asked(method, address, pairs, fragment) {
   const url = new URL(address, location.origin);
   const named = ["device", "theme", "mark", "alarms", "notes", "after_seal", "https"].map(meta);
@@ -87,14 +93,24 @@ async function keep(request, said) {
   soon();
 }
 
+/* While the checks were starting, news may have told that the server had carried the form out. */
+async function answered(how, request, form) {
+  const said = () => answeredAndSigned(request, (told) => ask({ do: "answer", request: told }));
+  request.arrived = how === "POST" && await isCarriedOut(form, request);
+  const first = await said();
+  if (how !== "POST" || request.arrived || !(await isCarriedOut(form, request))) return first;
+  request.arrived = true;
+  return said();
+}
+
 /* The answer as the server would give it, and the address at which it ends. `pairs` are the fields of a form. */
 export async function answerHere(method, address, pairs = [], fragment = false) {
   let [how, where, form] = [method, address, pairs];
   for (let step = 0; step < MOST_STEPS; step += 1) {
     const request = await asked(how, where, form, fragment);
     await bringUpToDate();
-    const said = await answeredAndSigned(request, (told) => ask({ do: "answer", request: told }));
-    if (how === "POST") await keep(request, said);
+    const said = await answered(how, request, form);
+    if (how === "POST" && !request.arrived) await keep(request, said);
     if (!said.location) return { ...said, address: where };
     [how, where, form] = ["GET", said.location, []];
   }

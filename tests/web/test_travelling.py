@@ -151,3 +151,22 @@ def test_no_page_takes_an_entry_in_somebody_elses_name(app: Flask, people: Peopl
     for entry in (foreign, mighty):
         with app.test_request_context(), pytest.raises(Exception, match="403"):
             travelling.refuse_powerless([entry], told)
+
+
+def test_a_form_whose_answer_was_lost_is_carried_out_once_and_says_so(app: Flask, people: People) -> None:
+    """Its script counted it, so that it is known again; the same gear a second time would read as a fault."""
+    visitor, store = people.visitor("rigger"), app.extensions["store"]
+
+    def add(counter: int, tag: str = "ONCE-1"):
+        made = f'{{"at":"2026-11-25T11:59:00Z","counter":{counter},"salt":"0123456789abcdef0123456789abcdef"}}'
+        form = {"made": made, "kind": "round_sling", "id": tag, "wll_t": "3", "length_m": "1.5", "marked": "yes",
+                "origin": "bought", "due": "2030-01-01"}
+        return visitor.post("/gear/add", form)
+
+    assert add(7).status_code == 303
+    before = store.cursor()
+    again = add(7)
+    assert (again.status_code, store.cursor()) == (200, before)
+    assert "This arrived already" in again.text and "It is kept once" in again.text
+    assert "There is a ONCE-1 already" in add(57).text, "counted anew it is another form"
+    assert add(107, "ONCE-2").status_code == 303
