@@ -18,7 +18,7 @@ async function startWhenUsable() {
     const pause = new Promise((yes) => { setTimeout(yes, CLAIMED_MS); });
     await Promise.race([navigator.serviceWorker.ready, pause]);
   }
-  soon(() => { if (status().state === "off") start(); }, { timeout: 1_000 });
+  soon(() => { if (status().state === "off") start(); }, { timeout: 200 });
 }
 
 function say() {
