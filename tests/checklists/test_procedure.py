@@ -5,6 +5,7 @@ import pytest
 
 from checklist_app.checklists.conditions import condition
 from checklist_app.checklists.procedure import Procedure, newest, procedures
+from checklist_app.checklists.scope import binds
 from checklist_app.operations.catalogue import OPERATIONS
 from checklist_app.operations.straight_lift.choices import HOOKS, LEGS
 
@@ -93,3 +94,16 @@ def test_every_note_on_an_answer_is_on_one_that_there_is() -> None:
     for prompt in newest("straight_lift").prompts():
         if prompt.notes:
             assert set(prompt.notes) <= {str(answer.value) for answer in entries[prompt.name].kind}, prompt.name
+
+
+def test_a_release_covers_every_answer_about_what_how_and_where_it_is_slung() -> None:
+    lift = newest("straight_lift")
+    release = lift.hold("release")
+    assert release is not None
+
+    for stage in ("what", "kit", "numbers"):
+        for prompt in lift.stage(stage).prompts():
+            path = (prompt.group, "1-left", prompt.name) if prompt.group else (prompt.name,)
+            assert binds(lift, release, path), path
+            if prompt.felt:
+                assert binds(lift, release, (*path[:-1], f"{prompt.name}_felt")), path
