@@ -70,7 +70,8 @@ def test_by_hand_what_carried_carries_another_weight() -> None:
     first = foothold.on_three_corners((0.0, 0.0, 1.0, 0.0, 0.0, 0.0), base, 0.3, FORWARD, False)
     assert first is not None
     half = foothold.taken_over(first, (0.0, 0.0, 0.5, 0.0, 0.0, 0.0), [], [])
-    assert half is not None and half.levels == pytest.approx([level / 2.0 for level in first.levels])
+    assert half is not None
+    assert half.levels == pytest.approx([level / 2.0 for level in first.levels])
     assert foothold.taken_over(first, (0.0, 0.0, 0.5, 0.0, 0.5, 0.0), [], []) is None
 
 

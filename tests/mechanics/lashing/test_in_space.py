@@ -31,10 +31,14 @@ def tips(body: LashedBody, way: Vec, push: float, downward: float, tension: Tens
 
 
 @pytest.mark.parametrize("way, slide, tip, downward, slides_at, tips_at", [
-    pytest.param(FORWARD, 0.8, 0.8, 1.0, 1.460, 4.616, id="derived, oily load on four diagonals: road forwards"),
-    pytest.param(LEFT, 0.5, 0.6, 1.0, 2.467, 5.091, id="derived, oily load on four diagonals: road sideways"),
-    pytest.param(FORWARD, 0.4, 0.4, 0.2, 2.739, 7.983, id="derived, oily load on four diagonals: sea C lengthways"),
-    pytest.param(LEFT, 0.8, 0.8, 1.0, 1.542, 3.818, id="derived, oily load on four diagonals: sea C crosswise"),
+    pytest.param(FORWARD, 0.8, 0.8, 1.0, 1.460, 4.616,
+                 id="derived, limit equilibrium by two methods: oily load on four diagonals, road forwards"),
+    pytest.param(LEFT, 0.5, 0.6, 1.0, 2.467, 5.091,
+                 id="derived, limit equilibrium by two methods: oily load on four diagonals, road sideways"),
+    pytest.param(FORWARD, 0.4, 0.4, 0.2, 2.739, 7.983,
+                 id="derived, limit equilibrium by two methods: oily load on four diagonals, sea C lengthways"),
+    pytest.param(LEFT, 0.8, 0.8, 1.0, 1.542, 3.818,
+                 id="derived, limit equilibrium by two methods: oily load on four diagonals, sea C crosswise"),
 ])
 def test_direct_lashings_hold_an_oily_load(
     way: Vec, slide: float, tip: float, downward: float, slides_at: float, tips_at: float
@@ -45,10 +49,14 @@ def test_direct_lashings_hold_an_oily_load(
 
 
 @pytest.mark.parametrize("attached_m, only_rear, way, push, downward, expected", [
-    pytest.param(1.8, False, LEFT, 0.8, 1.0, 1.155, id="derived, attached at 1.8 m: sea C crosswise"),
-    pytest.param(1.8, False, LEFT, 0.5, 1.0, 1.849, id="derived, attached at 1.8 m: road sideways"),
-    pytest.param(1.4, True, FORWARD, 0.4, 0.2, 0.846, id="derived, two rear lashings alone at 1.4 m: sea C lengthways"),
-    pytest.param(0.15, False, LEFT, 0.5, 1.0, 1.692, id="derived, attached at 0.15 m: road sideways"),
+    pytest.param(1.8, False, LEFT, 0.8, 1.0, 1.155,
+                 id="derived, limit equilibrium by two methods: attached at 1.8 m, sea C crosswise"),
+    pytest.param(1.8, False, LEFT, 0.5, 1.0, 1.849,
+                 id="derived, limit equilibrium by two methods: attached at 1.8 m, road sideways"),
+    pytest.param(1.4, True, FORWARD, 0.4, 0.2, 0.846,
+                 id="derived, limit equilibrium by two methods: two rear lashings alone at 1.4 m, sea C lengthways"),
+    pytest.param(0.15, False, LEFT, 0.5, 1.0, 1.692,
+                 id="derived, limit equilibrium by two methods: attached at 0.15 m, road sideways"),
 ])
 def test_where_the_foot_swings_out_or_a_lashing_is_missing(
     attached_m: float, only_rear: bool, way: Vec, push: float, downward: float, expected: float
@@ -76,13 +84,15 @@ def test_the_formula_of_the_rules_promises_more_there(
 
 
 def test_derived_a_low_attachment_tips_sooner() -> None:
-    """Attached at 0.15 m instead of 1.1 m: tipping sideways 1.564 instead of 5.091."""
+    """Limit equilibrium by two methods: attached at 0.15 m instead of 1.1 m, tipping sideways 1.564 not 5.091."""
     assert tips(oily(0.15), LEFT, 0.6, 1.0, Tension.STF, 1.0) == pytest.approx(1.564, abs=WHOLE)
 
 
 @pytest.mark.parametrize("way, push, tip, slides_at, tips_at", [
-    pytest.param(FORWARD, 0.8, 0.8, 0.125, 0.781, id="derived, the same load unlashed: forwards"),
-    pytest.param(LEFT, 0.5, 0.6, 0.200, 0.729, id="derived, the same load unlashed: sideways"),
+    pytest.param(FORWARD, 0.8, 0.8, 0.125, 0.781,
+                 id="derived, limit equilibrium by two methods: the same load unlashed, forwards"),
+    pytest.param(LEFT, 0.5, 0.6, 0.200, 0.729,
+                 id="derived, limit equilibrium by two methods: the same load unlashed, sideways"),
 ])
 def test_unlashed(way: Vec, push: float, tip: float, slides_at: float, tips_at: float) -> None:
     assert slides(oily(1.1, lashed=False), way, push, 1.0, 0.1, 1.0, False) == pytest.approx(slides_at, abs=WHOLE)
@@ -125,12 +135,18 @@ def test_pulls_at_what_is_asked(direction: Direction, needed_slide: float, neede
 
 
 @pytest.mark.parametrize("way, push, share, stands, alone, together", [
-    pytest.param(FORWARD, 0.8, EN_FORWARD, Stands.FEET, 0.947, 1.513, id="derived, mixed lashings on feet: forwards"),
-    pytest.param(REAR, 0.5, EN_OTHER, Stands.FEET, 1.026, 0.770, id="derived, mixed lashings on feet: rearwards"),
-    pytest.param(LEFT, 0.5, EN_OTHER, Stands.FEET, 1.027, 0.855, id="derived, mixed lashings on feet: to the left"),
-    pytest.param(FORWARD, 0.8, EN_FORWARD, Stands.AREA, 0.878, 1.367, id="derived, mixed lashings on a face: forwards"),
-    pytest.param(REAR, 0.5, EN_OTHER, Stands.AREA, 0.973, 0.730, id="derived, mixed lashings on a face: rearwards"),
-    pytest.param(LEFT, 0.5, EN_OTHER, Stands.AREA, 1.027, 0.770, id="derived, mixed lashings on a face: to the left"),
+    pytest.param(FORWARD, 0.8, EN_FORWARD, Stands.FEET, 0.947, 1.513,
+                 id="derived, limit equilibrium by two methods: mixed lashings on feet, forwards"),
+    pytest.param(REAR, 0.5, EN_OTHER, Stands.FEET, 1.026, 0.770,
+                 id="derived, limit equilibrium by two methods: mixed lashings on feet, rearwards"),
+    pytest.param(LEFT, 0.5, EN_OTHER, Stands.FEET, 1.027, 0.855,
+                 id="derived, limit equilibrium by two methods: mixed lashings on feet, to the left"),
+    pytest.param(FORWARD, 0.8, EN_FORWARD, Stands.AREA, 0.878, 1.367,
+                 id="derived, limit equilibrium by two methods: mixed lashings on a face, forwards"),
+    pytest.param(REAR, 0.5, EN_OTHER, Stands.AREA, 0.973, 0.730,
+                 id="derived, limit equilibrium by two methods: mixed lashings on a face, rearwards"),
+    pytest.param(LEFT, 0.5, EN_OTHER, Stands.AREA, 1.027, 0.770,
+                 id="derived, limit equilibrium by two methods: mixed lashings on a face, to the left"),
 ])
 def test_block_tie_downs_and_direct_lashings_together(
     way: Vec, push: float, share: float, stands: Stands, alone: float, together: float
@@ -141,12 +157,14 @@ def test_block_tie_downs_and_direct_lashings_together(
 
 
 @pytest.mark.parametrize("way, push, share, tension, expected", [
-    pytest.param(FORWARD, 0.8, EN_FORWARD, Tension.STF, 1.588, id="derived, tie-downs and a block: tipping forwards"),
-    pytest.param(LEFT, 0.5, EN_OTHER, Tension.STF, 1.372, id="derived, tie-downs and a block: left, 0.5 with STF"),
+    pytest.param(FORWARD, 0.8, EN_FORWARD, Tension.STF, 1.588,
+                 id="derived, limit equilibrium by two methods: tie-downs and a block, tipping forwards"),
+    pytest.param(LEFT, 0.5, EN_OTHER, Tension.STF, 1.372,
+                 id="derived, limit equilibrium by two methods: tie-downs and a block, left, 0.5 with STF"),
     pytest.param(LEFT, 0.6, EN_OTHER, Tension.HALF_LC, 2.477,
-                 id="derived, tie-downs and a block: left, 0.6 with 0.5 LC"),
+                 id="derived, limit equilibrium by two methods: tie-downs and a block, left, 0.6 with 0.5 LC"),
     pytest.param(LEFT, 0.6, EN_OTHER, Tension.STF, 1.144,
-                 id="derived, tie-downs and a block: left, house 0.6 with STF"),
+                 id="derived, limit equilibrium by two methods: tie-downs and a block, left, house 0.6 with STF"),
 ])
 def test_tipping_under_tie_downs(way: Vec, push: float, share: float, tension: Tension, expected: float) -> None:
     assert tips(mixed(Stands.FEET, direct=False), way, push, 1.0, tension, share) == pytest.approx(expected, abs=WHOLE)
@@ -166,8 +184,10 @@ def test_derived_a_wide_top_on_a_narrow_base_counts_by_the_base() -> None:
 
 
 @pytest.mark.parametrize("way, push, friction, fs, angle_deg, alpha", [
-    pytest.param(LEFT, 0.5, 0.3, 1.1, 90.0, 89.999, id="derived, 650 kg, friction 0.3, straps upright: sideways"),
-    pytest.param(FORWARD, 0.8, 0.45, 1.25, 60.0, 60.0, id="derived, 650 kg, friction 0.45, straps at 60°: forwards"),
+    pytest.param(LEFT, 0.5, 0.3, 1.1, 90.0, 89.999,
+                 id="derived, EN 12195-1 5.4.2: 650 kg, friction 0.3, straps upright, sideways"),
+    pytest.param(FORWARD, 0.8, 0.45, 1.25, 60.0, 60.0,
+                 id="derived, EN 12195-1 5.4.2: 650 kg, friction 0.45, straps at 60°, forwards"),
 ])
 def test_space_gives_the_formula_of_tie_downs_back(
     way: Vec, push: float, friction: float, fs: float, angle_deg: float, alpha: float
