@@ -154,7 +154,7 @@ EYE = (
     Field("stamped_t", "WLL stamped on it", NUMBER, "t", 0.05, 100.0, usual=(0.1, 10.0)),
     RATINGS,
     Field("ratings_across", "ratings where the pull is across the ring", ROWS, columns=RATING_COLUMNS,
-          hint="Left open where the sheet does not tell the two apart."),
+          hint="Where the sheet allows every direction, the same again. Left open: no pull across the ring."),
     REACH, *KEPT,
 )
 SHACKLE = (

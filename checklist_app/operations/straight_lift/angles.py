@@ -5,12 +5,15 @@ from itertools import combinations
 from checklist_app.mechanics import angle_limits
 from checklist_app.mechanics.exact import atan2_deg, sqrt
 from checklist_app.mechanics.slings import legs
+from checklist_app.mechanics.slings.kinds import Hitch
 from checklist_app.mechanics.vectors import Vec, cross, dot
-from checklist_app.operations.graph import NotApplicable, at_nominal, each, when
+from checklist_app.operations.gear import Hook, Shackle
+from checklist_app.operations.graph import NotApplicable, across, at_nominal, each, when
 from checklist_app.operations.straight_lift.choices import Rig
-from checklist_app.operations.straight_lift.rigs import SEVERAL
+from checklist_app.operations.straight_lift.rigs import ON_ONE_HOOK, SEVERAL
 
 ON_ONE = (Rig.TWO_LEGS, Rig.RUNNING)
+IN_TWO_PARTS = tuple(hitch for hitch in Hitch if hitch.is_basket)
 
 
 @when("included_angle_deg", rig=ON_ONE)
@@ -45,6 +48,55 @@ def widest_between_legs(hung_eye: tuple[Vec, ...]) -> float:
 def nothing_gathers() -> float:
     """Each leg hangs from a hook of its own."""
     raise NotApplicable("two hooks: nothing gathers the legs")
+
+
+@when("part_off_deg", hitch=IN_TWO_PARTS)
+@each("leg")
+def parts_lie_apart(part_angle_deg: float) -> float:
+    """Each of the two parts from the line of the leg."""
+    return abs(part_angle_deg)
+
+
+@when("part_off_deg", hitch=tuple(hitch for hitch in Hitch if not hitch.is_basket))
+@each("leg")
+def goes_up_in_one() -> float:
+    """A leg in one part."""
+    return 0.0
+
+
+@across("leg")
+def spread_at_top_deg(
+    part_off_deg: tuple[float, ...], top_fitting: tuple[Shackle | Hook | None, ...]
+) -> tuple[float, ...]:
+    """How far the parts of each leg lie off its line where legs meet: nothing where a fitting gathers them first."""
+    return tuple(
+        off if fitting is None else 0.0 for off, fitting in zip(part_off_deg, top_fitting, strict=True)
+    )
+
+
+def gathered_angle_deg(included_angle_deg: float, spread_at_top_deg: tuple[float, ...]) -> float:
+    """Most that two parts can lie apart where they meet: nobody asks in which plane the parts of a leg spread."""
+    most = second = 0.0
+    for off in spread_at_top_deg:
+        most, second = (off, most) if off > most else (most, off if off > second else second)
+    of_one = 2.0 * most
+    of_two = included_angle_deg + most + second
+
+    return of_one if of_one >= of_two else of_two
+
+
+@when("hook_parts_deg", rig=Rig.TWO_HOOKS)
+@across("hook")
+def parts_on_each_hook(spread_at_top_deg: tuple[float, ...], hook: tuple[str, ...]) -> tuple[float, ...]:
+    """Angle between the two parts of the one leg on each hook."""
+    return tuple(2.0 * off for off in spread_at_top_deg)
+
+
+@when("hook_parts_deg", rig=ON_ONE_HOOK)
+@across("hook")
+def no_second_hook() -> tuple[float, ...]:
+    """The one hook is looked at with what gathers the legs."""
+    raise NotApplicable("one hook")
 
 
 @at_nominal

@@ -4,7 +4,7 @@ from checklist_app.mechanics import angle_limits, angle_ratings, shackles
 from checklist_app.mechanics import headroom as heights
 from checklist_app.mechanics.fittings import eye_rating
 from checklist_app.mechanics.fittings import hooks as gathering
-from checklist_app.mechanics.fittings.eye_marking import EyeMarking, PullPlane, Seating
+from checklist_app.mechanics.fittings.eye_marking import IN_LINE_UP_TO_DEG, EyeMarking, PullPlane, Seating
 from checklist_app.mechanics.weight import KG_IN_T
 from checklist_app.operations.check import AtLimit, Limit, Strength, check
 from checklist_app.operations.gear import Eye, Hoist, Hook, LoadCell, MasterLink, PickPoint, Shackle, Sling
@@ -46,12 +46,12 @@ def load_cell_strength(gross_load_t: float, load_cell: LoadCell, one_hook: bool)
     rule_set="rated load; EN 13889, 120° between two legs in a bow; from memory, stricter only, 90° in a hook",
 )
 def hook_fitting_strength(
-    gross_load_t: float, included_angle_deg: float, hook_fitting: Shackle | Hook | MasterLink | None,
+    gross_load_t: float, gathered_angle_deg: float, hook_fitting: Shackle | Hook | MasterLink | None,
     leg: tuple[str, ...], sling: tuple[Sling, ...],
 ) -> Strength:
     """The legs on one fitting; without one they share the bowl of the hoist's hook, or the ring of their own sling."""
     if isinstance(hook_fitting, MasterLink):
-        factor = gathering.master_link_factor(included_angle_deg)
+        factor = gathering.master_link_factor(gathered_angle_deg)
         return Strength(gross_load_t, factor * hook_fitting.wll_t)
     if hook_fitting is None and 1 < len(leg) <= sling[0].legs and len({each.id for each in sling}) == 1:
         raise NotApplicable("the legs hang from the ring of their own sling")
@@ -60,11 +60,11 @@ def hook_fitting_strength(
     if isinstance(hook_fitting, Shackle):
         if hook_fitting.facts.get("form") == "dee" and len(leg) > 1:
             raise CannotAssess("two legs gather in a bow shackle; a dee is for one, in line")
-        return Strength(gross_load_t, shackles.bow_wll_t(hook_fitting.wll_t, included_angle_deg))
+        return Strength(gross_load_t, shackles.bow_wll_t(hook_fitting.wll_t, gathered_angle_deg))
     if isinstance(hook_fitting, Hook):
-        return Strength(gross_load_t, shackles.hook_wll_t(hook_fitting.wll_t, included_angle_deg))
+        return Strength(gross_load_t, shackles.hook_wll_t(hook_fitting.wll_t, gathered_angle_deg))
 
-    shackles.hook_wll_t(gross_load_t, included_angle_deg)
+    shackles.hook_wll_t(gross_load_t, gathered_angle_deg)
     raise NotApplicable("the slings go straight on the hoist's hook, which the hoist's plate covers")
 
 
@@ -86,9 +86,13 @@ def pair_strength(gross_load_t: float, legs_alike: bool, table_wll_t: float) -> 
 
 @each("leg")
 @check("fitting at the top", unit="t", source="PLATE", rule_set=PLATES)
-def top_fitting_strength(leg_load_t: float, top_fitting: Shackle | Hook) -> Strength:
-    """Pull in the leg, in line, against the fitting's marking."""
-    return Strength(leg_load_t, top_fitting.wll_t)
+def top_fitting_strength(leg_load_t: float, top_fitting: Shackle | Hook, part_off_deg: float) -> Strength:
+    """Pull in the leg, in line, against the fitting's marking; the two parts of a basket gather in it."""
+    apart_deg = 2.0 * part_off_deg
+    if isinstance(top_fitting, Hook):
+        return Strength(leg_load_t, shackles.hook_wll_t(top_fitting.wll_t, apart_deg))
+
+    return Strength(leg_load_t, shackles.bow_wll_t(top_fitting.wll_t, apart_deg))
 
 
 @each("leg")
@@ -101,8 +105,12 @@ def bottom_fitting_strength(leg_load_t: float, bottom_fitting: Shackle | Hook) -
 @each("leg")
 @check("eye, at its angle", unit="t", source="PLATE", rule_set="the eye's own ratings, step by step")
 def eye_strength(leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None) -> Strength:
-    """Pull along the leg against the eye's rating at that angle, across its ring where that is rated apart."""
-    across = eye.facts.get("ratings_across") if eye_turned is PullPlane.ACROSS else None
+    """Pull along the leg against the eye's rating at that angle; off its axis across its ring only where so rated."""
+    turned_across = eye_turned is PullPlane.ACROSS
+    across = eye.facts.get("ratings_across") if turned_across else None
+    by_table_too = "marking" in eye.facts
+    if turned_across and not across and not by_table_too and not eye_angle_deg <= IN_LINE_UP_TO_DEG:
+        raise CannotAssess("the pull is across the ring of the eye, and no rating across its ring is entered")
 
     return Strength(leg_load_t, angle_ratings.wll_at_angle_t("eye", across or eye.ratings, eye_angle_deg, "PLATE"))
 

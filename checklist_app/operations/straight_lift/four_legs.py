@@ -7,7 +7,7 @@ from checklist_app.mechanics.errors import OutOfRangeError
 from checklist_app.mechanics.exact import let, sqrt
 from checklist_app.mechanics.hanging import bounds, taut
 from checklist_app.mechanics.vectors import Vec
-from checklist_app.operations.graph import across, when
+from checklist_app.operations.graph import CannotAssess, across, when
 from checklist_app.operations.straight_lift.as_hang import as_hang
 from checklist_app.operations.straight_lift.choices import ShareRule
 
@@ -114,9 +114,16 @@ def _pair_alone(pair: tuple[int, int], hung: tuple[tuple[Vec, ...], Rows, Rows],
 @when("share_by_rule", share_rule=ShareRule.THREE)
 @across("leg")
 def three_of_four(
-    hung_eye: tuple[Vec, ...], eye_drop_m: tuple[float, ...], taut_m: tuple[float, ...], four_legs: tuple[str, ...]
+    hung_eye: tuple[Vec, ...], eye_drop_m: tuple[float, ...], taut_m: tuple[float, ...], legs_alike: bool,
+    four_legs: tuple[str, ...],
 ) -> tuple[float, ...]:
-    """All four give alike, and what three of them could carry is all that counts: four thirds of the even share."""
+    """All four give alike, and what three of them could carry is all that counts: four thirds of the even share.
+
+    The table that credits three is for legs that lie alike; elsewhere two that come tight carry more than half as much
+    again.
+    """
+    if not legs_alike:
+        raise CannotAssess("three legs are credited where the legs lie within 15° of each other: choose another rule")
     plane = _even_plane(hung_eye)
     shares = []
     for eye, drop, long_m in zip(hung_eye, eye_drop_m, taut_m, strict=True):

@@ -111,8 +111,11 @@ def bend_given(bend_mm: float, sling: Sling, sling_kind: SlingKind, hitch: Hitch
 
 @when("edge_share", edge_mm=Known.NO)
 @each("leg")
-def no_edge() -> float:
-    """It touches no edge."""
+def no_edge(edge_protected: Protected | None, sling_kind: SlingKind) -> float:
+    """It touches no edge; a rough face cuts webbing all the same."""
+    if edge_protected is Protected.ROUGH and sling_kind.is_textile:
+        raise CannotAssess("a textile sling lies on a rough face: with protection at every rough face")
+
     return 1.0
 
 

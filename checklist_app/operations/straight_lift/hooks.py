@@ -1,5 +1,6 @@
 """Two hooks: each hoist with its load cell is looked at for itself."""
 
+from checklist_app.mechanics import shackles
 from checklist_app.mechanics.weight import KG_IN_T
 from checklist_app.operations.check import Limit, State, Strength, check
 from checklist_app.operations.gear import Hoist, LoadCell
@@ -13,8 +14,9 @@ PLATES = "rated load on plate and label"
 
 @each("hook")
 @check("hoist of this hook", unit="t", source="PLATE", rule_set=PLATES)
-def hook_hoist_strength(hook_load_t: float, hook_hoist: Hoist) -> Strength:
+def hook_hoist_strength(hook_load_t: float, hook_hoist: Hoist, hook_parts_deg: float) -> Strength:
     """What its leg pulls against the hoist's plate, which contains its own hook unless it says otherwise."""
+    shackles.hook_wll_t(hook_hoist.wll_t, hook_parts_deg)
     if hook_hoist.facts.get("hook_counts"):
         return Strength(hook_load_t + hook_hoist.hook_mass_kg / KG_IN_T, hook_hoist.wll_t)
 

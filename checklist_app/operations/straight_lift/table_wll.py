@@ -36,11 +36,18 @@ def legs_factor(
 def table_wll_t(
     legs_factor: float, sling_carries_t: tuple[float, ...], sling: tuple[Sling, ...], flattest_leg_deg: float
 ) -> float:
-    """What the legs carry together; where one sling makes all legs, its tag's own figure if that is less."""
-    by_factor = legs_factor * legs.weakest_leg_wll_t(sling_carries_t)
-    tagged = _on_the_tag(sling, flattest_leg_deg)
+    """What the legs carry together; where one sling makes all legs, its tag's own figure if that is less.
 
-    return by_factor if tagged is None or by_factor <= tagged else tagged
+    What hitch, bend, edge and heat leave of a leg they leave of the figure on the tag too.
+    """
+    weakest_t = legs.weakest_leg_wll_t(sling_carries_t)
+    by_factor = legs_factor * weakest_t
+    tagged = _on_the_tag(sling, flattest_leg_deg)
+    if tagged is None:
+        return by_factor
+    left_t = tagged * (weakest_t / sling[0].wll_t)
+
+    return by_factor if by_factor <= left_t else left_t
 
 
 def _on_the_tag(sling: tuple[Sling, ...], flattest_leg_deg: float) -> float | None:

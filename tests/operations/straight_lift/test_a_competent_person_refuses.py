@@ -4,14 +4,18 @@ from typing import Any
 
 import pytest
 
+from checklist_app.mechanics.fittings.eye_marking import PullPlane
 from checklist_app.mechanics.slings.kinds import Hitch
 from checklist_app.mechanics.slings.slip import Face
 from checklist_app.mechanics.slings.wrap import Stop
 from checklist_app.operations.check import Verdict
 from checklist_app.operations.evaluate import assess
-from checklist_app.operations.straight_lift.choices import Rig
-from tests.operations.straight_lift.lifts import TABLE
-from tests.operations.straight_lift.rigged import narrow, one, rigged
+from checklist_app.operations.gear import make
+from checklist_app.operations.graph import DontKnow, NotUsed
+from checklist_app.operations.straight_lift.choices import Protected, Rig, ShareRule
+from checklist_app.operations.task import Task
+from tests.operations.straight_lift.lifts import NONE, TABLE, eye, hook, lift, shackle, sling
+from tests.operations.straight_lift.rigged import four, narrow, one, rigged, two_hooks
 
 ROUND: dict[str, Any] = {"stop": Stop.NONE, "face": Face.DRY_AND_CLEAN}
 CHOKE, BASKET = {"hitch": Hitch.CHOKED, "choke_angle_deg": 130.0}, {"hitch": Hitch.BASKET, "part_angle_deg": 0.0}
@@ -44,3 +48,58 @@ def test_a_load_that_slopes_crosswise_slides_as_one_that_slopes_lengthwise() -> 
 def test_a_sling_laid_double_over_a_fitting_does_not_hang_on_friction() -> None:
     check = assess(TABLE, one({"hitch": Hitch.DOUBLED, "part_angle_deg": 0.0})).check("slip[left]")
     assert check.verdict is Verdict.NOT_APPLICABLE
+
+
+WIDE = {"hitch": Hitch.BASKET, "stop": Stop.COLLAR, "eye": NONE}
+BARE: dict[str, Any] = {"hook_fitting": NONE}
+
+
+@pytest.mark.parametrize(("task", "name"), [
+    (one({**WIDE, "part_angle_deg": 46.0}, **BARE), "hook_fitting_strength"),
+    (one({**WIDE, "part_angle_deg": 46.0, "top_fitting": hook()}, **BARE), "top_fitting_strength[left]"),
+    (lift(both={**WIDE, "part_angle_deg": 16.0}, **BARE), "hook_fitting_strength"),
+    (lift(both={**WIDE, "part_angle_deg": 31.0}), "hook_fitting_strength"),
+    (two_hooks(every={**WIDE, "part_angle_deg": 46.0}), "hook_hoist_strength[left]"),
+])
+def test_the_parts_of_a_basket_count_in_the_angle_of_what_gathers_them(task: Task, name: str) -> None:
+    """90° in a hook, 120° in a bow or a link; the legs of the pair lie 60° apart by themselves."""
+    check = assess(TABLE, task).check(name)
+    assert check.verdict is Verdict.CANNOT and "angle between" in str(check.stopped)
+
+
+def test_parts_that_a_shackle_gathers_at_the_top_pull_in_line_below_it() -> None:
+    task = lift(both={**WIDE, "part_angle_deg": 40.0, "top_fitting": shackle()}, **BARE)
+    assert assess(TABLE, task).verdict is Verdict.WITHIN
+
+
+@pytest.mark.parametrize("turned", [PullPlane.ACROSS, DontKnow()])
+def test_an_eye_is_not_pulled_across_its_ring_without_a_rating_for_that(turned: Any) -> None:
+    """US practice: aslant only in the plane of the eye. In line there is no plane to turn out of."""
+    aslant = assess(TABLE, lift(both={"eye": eye((5.0, 4.0), (45.0, 2.0)), "eye_turned": turned}))
+    assert aslant.check("eye_strength[left]").verdict is Verdict.CANNOT
+    assert assess(TABLE, one({"eye_turned": turned})).check("eye_strength[left]").verdict is Verdict.WITHIN
+
+
+def test_heat_takes_from_the_figure_on_the_tag_too() -> None:
+    """EN 818-4, grade 8, 10 mm: 3.15 t a leg, 4.25 t two legs to 45°; 90 % from 200 to 300 °C."""
+    chain = make("chain_sling", "C", {
+        "wll_t": 3.15, "length_m": 1.0, "mass_kg": 5.0, "grade": "grade 8", "size_mm": 10.0, "legs": 2,
+        "wll_to_45_t": 4.25, "wll_to_60_t": 3.15,
+    })
+    check = assess(TABLE, lift(both={"sling": chain}, mass_kg=3900.0, sling_temperature_c=250.0)).check("pair_strength")
+    assert check.verdict is Verdict.OVER and check.outcome.capacity == pytest.approx(0.9 * 4.25)
+
+
+def test_webbing_on_a_rough_face_is_refused_where_it_touches_no_edge() -> None:
+    rough = {**BASKET, "stop": Stop.COLLAR, "edge_mm": NotUsed("it touches no edge"), "edge_protected": Protected.ROUGH}
+    assert assess(TABLE, lift(both=rough)).check("sling_strength[left]").verdict is Verdict.CANNOT
+    assert assess(TABLE, lift(both=rough | {"edge_protected": Protected.YES})).verdict is Verdict.WITHIN
+
+
+def test_three_of_four_legs_are_not_credited_where_the_legs_lie_unlike() -> None:
+    lying: dict[str, Any] = {"cg_x_m": 0.17, "every": {"sling": sling(9.0)}}
+    long = {"left_front": {"leg_length_m": 1.1}, "left_rear": {"leg_length_m": 1.1}}
+    by_three = assess(TABLE, four(long, share_rule=ShareRule.THREE, **lying)).check("sling_strength[left_front]")
+    assert by_three.verdict is Verdict.CANNOT and "choose another rule" in str(by_three.stopped)
+    by_statics = assess(TABLE, four(long, share_rule=ShareRule.ANY_LENGTH, **lying))
+    assert by_statics.check("sling_strength[left_front]").verdict is Verdict.WITHIN
