@@ -92,12 +92,14 @@ def again_options(world: World, now: Running) -> tuple[Option, ...]:
 
 
 def as_last_time(world: World, now: Running, place: Place) -> tuple[LastRig, Value] | None:
-    """What stood here last time, for somebody who said that he rigs it again, while he has not answered here."""
-    if now.folded.values.get(AGAIN, {}).get("text", ANEW) == ANEW or place.path in now.folded.values:
+    """What stood here last time, for somebody who said that he rigs it as then, while he has not answered here."""
+    said = now.folded.values.get(AGAIN, {}).get("text", ANEW)
+    if said == ANEW or place.path in now.folded.values:
         return None
     last = last_rig(world, now)
-    value = last.answers.get(place.path) if last is not None else None
-    return (last, value) if last is not None and value is not None else None
+    if last is None or last.task != said or place.path not in last.answers:
+        return None
+    return last, last.answers[place.path]
 
 
 def offered(world: World, now: Running, place: Place) -> Offered | None:

@@ -145,3 +145,11 @@ def test_the_newest_good_rig_takes_the_place_of_the_one_before() -> None:
     page = shop.get(WHAT.format(shop.begin())).html
 
     assert f'value="{second}"' in page and f'value="{first}"' not in page
+
+
+def test_a_rig_that_is_no_longer_the_last_one_is_not_offered_under_the_other_ones_name(
+        again: tuple[Shop, str, str]) -> None:
+    shop, task, _ = again
+    rigged_before(shop)
+
+    assert "Last time" not in shop.get(SLING.format(task)).html
