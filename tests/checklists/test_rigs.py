@@ -69,8 +69,8 @@ def test_a_hoist_picked_for_one_hook_hangs_nowhere_once_there_are_two() -> None:
 
 @pytest.mark.parametrize(("hitch", "asked", "not_asked"), [
     ("straight", (), ("choke_angle_deg", "bend_mm", "edge_mm", "edge_protected", "face", "stop")),
-    ("choked", ("choke_angle_deg", "bend_mm", "edge_mm", "face", "stop"), ("part_angle_deg", "edge_protected")),
-    ("basket", ("part_angle_deg", "bend_mm", "edge_mm", "face"), ("choke_angle_deg", "stop")),
+    ("choked", ("choke_angle_deg", "bend_mm", "edge_mm", "edge_protected", "face", "stop"), ("part_angle_deg",)),
+    ("basket", ("part_angle_deg", "bend_mm", "edge_mm", "edge_protected", "face", "stop"), ("choke_angle_deg",)),
 ])
 def test_a_hitch_brings_its_questions_and_no_others(hitch: str, asked: tuple[str, ...],
                                                     not_asked: tuple[str, ...]) -> None:
@@ -82,7 +82,7 @@ def test_a_hitch_brings_its_questions_and_no_others(hitch: str, asked: tuple[str
     assert set(asked) <= names and not set(not_asked) & names
 
 
-def test_an_edge_that_is_touched_asks_for_its_protection() -> None:
+def test_protection_is_asked_for_with_an_edge_and_without_one_for_a_rough_face_cuts_too() -> None:
     shop = Shop()
     task = shop.begin()
     shop.post(f"/tasks/{task}/kit/leg.1-left.hitch", {"leg/1-left/hitch": "choked"})
@@ -90,7 +90,7 @@ def test_an_edge_that_is_touched_asks_for_its_protection() -> None:
     shop.post(step, {"leg/1-left/edge_mm": "3"})
     assert 'name="leg/1-left/edge_protected"' in shop.get(step).html
     shop.post(step, {"leg/1-left/edge_mm": "", "leg/1-left/edge_mm.not_used": "yes"})
-    assert 'name="leg/1-left/edge_protected"' not in shop.get(step).html
+    assert 'name="leg/1-left/edge_protected"' in shop.get(step).html
 
 
 def test_temperature_and_chemicals_keep_a_lift_from_being_signed_until_they_are_answered() -> None:

@@ -1,17 +1,19 @@
 """Which clauses of the engineering floor an operation calls, read from its modules."""
 
 import ast
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from pathlib import Path
+from types import ModuleType
 
 FLOOR = "checklist_app.mechanics."
 # Arithmetic and points: no clause stands behind them.
 PLAIN = {"exact", "vectors"}
 
 
-def called(folder: Path) -> set[str]:
+def called(modules: Iterable[ModuleType]) -> set[str]:
     """Each by module and function, as `slings.choke.choke_angle_factor`."""
-    return {name for path in folder.glob("*.py") for name in _in_file(path) if name.partition(".")[0] not in PLAIN}
+    paths = [Path(module.__file__ or "") for module in modules]
+    return {name for path in paths for name in _in_file(path) if name.partition(".")[0] not in PLAIN}
 
 
 def _in_file(path: Path) -> Iterator[str]:

@@ -4,7 +4,7 @@ from checklist_app.mechanics import headroom
 from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.gear import Eye, Hook, LoadCell, MasterLink, Shackle
 from checklist_app.operations.graph import CannotAssess, across, at_nominal, when
-from checklist_app.operations.straight_lift.choices import EyesGiven, Rig
+from checklist_app.operations.straight_lift.choices import EyesGiven, LegsGiven, Rig
 from checklist_app.operations.straight_lift.rigs import ON_ONE_HOOK
 
 
@@ -103,11 +103,26 @@ def eyes_on_pick_points(eye: tuple[Eye | None, ...]) -> float:
     return min(0.0 if each is None else each.reach_m for each in eye)
 
 
+@when("hook_may_be_higher_m", legs_given=(LegsGiven.LENGTHS, LegsGiven.HOOK_HEIGHT))
+def hook_is_where_it_is() -> float:
+    """Lengths and heights say where the hook is."""
+    return 0.0
+
+
+@when("hook_may_be_higher_m", legs_given=LegsGiven.ANGLES)
+def hook_by_the_steepest_leg(hook_by_angle_z_m: tuple[float, ...]) -> float:
+    """The pulls count with the flattest reading; by the steepest one the hook stands so much higher."""
+    return max(hook_by_angle_z_m) - min(hook_by_angle_z_m)
+
+
 def hook_height_m(
-    lift_height_m: float, underside_below_hook_m: float, fittings_m: float, eyes_stand_up_m: float
+    lift_height_m: float, underside_below_hook_m: float, fittings_m: float, eyes_stand_up_m: float,
+    hook_may_be_higher_m: float,
 ) -> float:
     """Hook's saddle over the floor, at the highest moment."""
-    return headroom.hook_height_m(lift_height_m, underside_below_hook_m, fittings_m + eyes_stand_up_m)
+    above_m = fittings_m + eyes_stand_up_m + hook_may_be_higher_m
+
+    return headroom.hook_height_m(lift_height_m, underside_below_hook_m, above_m)
 
 
 def top_height_m(lift_height_m: float, underside_below_hook_m: float, top_below_hook_m: float) -> float:

@@ -213,6 +213,7 @@ def test_angles_read_on_the_legs_give_the_same_lift_and_the_flattest_counts() ->
     assert ev["leg_m[left]"] == pytest.approx(1.0, rel=1e-6)
     flatter = nominal(lift(read | {"leg_angle_read_deg": beta + 1.0}, read, legs_given=LegsGiven.ANGLES))
     assert flatter["leg_share[right]"] > ev["leg_share[right]"]
+    assert flatter["hook_height_m"] == pytest.approx(ev["hook_height_m"], abs=1e-6), "headroom counts with the steepest"
     apart = nominal(lift(read | {"leg_angle_read_deg": beta + 12.0}, read, legs_given=LegsGiven.ANGLES))
     assert apart.check("sling_strength[left]").verdict is Verdict.CANNOT
 
