@@ -8,9 +8,8 @@ from tests.browser.hand import NONE, SLOW, Hand
 
 LOAD = "Vertical pump 400, with motor"
 STOP_POINTS = ("loose", "rigged", "aloud")
-HOOK = {
-    "how is the load slung": "=two legs on one hook", "hoist": "H-1", "load cell": "C-51", "fitting on the hook": NONE,
-}
+RIG = {"how is the load slung": "=two legs on one hook"}
+HOOK = {"hoist": "H-1", "load cell": "C-51", "fitting on the hook": NONE}
 LEFT = {
     "left fitting at the top": NONE, "left sling": "R-21", "left hitch": "=straight",
     "left fitting at the bottom": "B-31", "left eye": NONE, "carries the eye, left": "=left",
@@ -28,8 +27,14 @@ def say_what(hand: Hand) -> None:
     hand.next()
 
 
-def fetch_kit(hand: Hand) -> None:
-    hand.fetch(HOOK | LEFT | RIGHT)
+def say_rig(hand: Hand) -> None:
+    hand.go("kit")
+    hand.fetch(RIG)
+    hand.heading("hoist")
+
+
+def fetch_kit(hand: Hand, rig_said: bool = False) -> None:
+    hand.fetch(HOOK | LEFT | RIGHT if rig_said else RIG | HOOK | LEFT | RIGHT)
     hand.page.wait_for_load_state("networkidle")
 
 
