@@ -3,7 +3,7 @@
 Which function answers what:
 
 - whose rules: `rule_sets.RULES` (edition read, g, factors), `transport.sea_area`, `demands.demand`; at sea by Annex 13
-  `css_forces.ship_forces` and `css_forces.ship_demand`, its own balances in `css_balance`; vans `vehicle.van_push`
+  `css_forces.ship_forces` and `css_forces.ship_demand`, its own balances in `css_balance`; vans `demands.van_demand`
 - friction: `friction.friction` by pair and state, `friction.worst_friction` for what nobody knows,
   `slings.slip.measured_friction` for a measured one
 - lashings: `label.tie_down_tension_dan`, `label.measured_tension_dan`, `label.weakest_dan`; `angles.lie` from its ends,

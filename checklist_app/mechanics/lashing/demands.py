@@ -8,8 +8,9 @@ from enum import Enum
 
 from checklist_app.mechanics.errors import OutOfRangeError
 from checklist_app.mechanics.lashing.prepared import Tension
-from checklist_app.mechanics.lashing.rule_sets import RULES, RuleSet
+from checklist_app.mechanics.lashing.rule_sets import FS_FORWARD, FS_OTHER, RULES, RuleSet
 from checklist_app.mechanics.lashing.transport import Direction, Transport
+from checklist_app.mechanics.lashing.vehicle import van_push
 
 SOURCE = "EN_12195_1"
 
@@ -98,6 +99,33 @@ def demand(
         return _by_rail(direction, rules.fs_other)
 
     return _by_road(rule_set, direction, tied_down, tilt_rule)
+
+
+def van_demand(gross_mass_t: float, direction: Direction) -> Demand:
+    """What a load in a van must withstand: by the gross mass of the vehicle, never below 0.6 for tipping sideways.
+
+    Source:
+        VDI_2700_16; safety factors, reduced friction and 0.6 for tipping kept from EN_12195_1, which starts at 3.5 t.
+
+    Args:
+        gross_mass_t: permitted gross mass of the vehicle [t], above 0.
+        direction: where inertia pushes the load.
+
+    Returns:
+        Coefficients for sliding and for tipping, with the safety factor of tie-downs.
+
+    Raises:
+        OutOfRangeError: If the mass is no number above 0.
+
+    Example:
+        >>> van_demand(3.0, Direction.LEFT).slides[0].push
+        0.6
+    """
+    push = van_push(gross_mass_t, direction)
+    tip = max(push, ROAD_TILT) if direction.is_sideways else push
+    fs = FS_FORWARD if direction is Direction.FORWARD else FS_OTHER
+
+    return Demand(direction, (Slide(push, 1.0),), (Tip(tip, 1.0),), fs)
 
 
 def _at_sea(transport: Transport, direction: Direction, fs: float) -> Demand:

@@ -83,6 +83,7 @@ def over(**other: float) -> float:
     (lambda: transport.sea_area(RuleSet.UK, Waters.BALTIC), "allowed: EN 12195-1 or the CTU Code"),
     (lambda: demands.demand(RuleSet.NTC, Transport.RAIL, Direction.REAR, True, TiltRule.PAIRS), "allowed: road"),
     (lambda: demands.demand(RuleSet.CSS, Transport.SEA_A, Direction.REAR, True, TiltRule.PAIRS), "those of the ship"),
+    (lambda: demands.van_demand(NAN, Direction.LEFT), "gross mass of the vehicle is nan"),
     (lambda: friction.friction(RuleSet.EN, Pair.MAT, Surface.OILY), "mat is oil or grease; allowed: clean on both"),
     (lambda: friction.friction(RuleSet.CSS, Pair.PLASTIC_PALLET_ON_STEEL, Surface.CLEAN_DRY), "others as measured"),
     (lambda: friction.worst_friction(RuleSet.EN, Pair.MAT, None), "faces of a mat is not known"),

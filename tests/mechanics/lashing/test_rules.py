@@ -86,6 +86,17 @@ def test_the_uk_profile_asks_for_1_g_forwards_and_keeps_what_is_stricter() -> No
         assert uk.slides[0].push >= en.slides[0].push and uk.tips[0].push >= en.tips[0].push and uk.fs >= en.fs
 
 
+@pytest.mark.parametrize("gross_t, slide, tip", [(1.9, 0.7, 0.7), (3.0, 0.6, 0.6), (3.6, 0.5, 0.6)])
+def test_a_van_is_never_asked_for_less_than_a_lorry(gross_t: float, slide: float, tip: float) -> None:
+    """VDI 2700-16 sideways; the 0.6 of EN 12195-1 for tipping stays."""
+    van = demands.van_demand(gross_t, LEFT)
+    assert (van.slides[0].push, van.tips[0].push) == (slide, tip)
+    for way in Direction:
+        lorry, by_van = asked(RuleSet.EN, Transport.ROAD, way), demands.van_demand(gross_t, way)
+        assert by_van.slides[0].push >= lorry.slides[0].push and by_van.tips[0].push >= lorry.tips[0].push
+        assert by_van.fs == lorry.fs
+
+
 def test_trap_safety_factors_belong_to_tie_downs_of_en_12195() -> None:
     """1.25 forwards on the road only; from memory 1.1 on rail and at sea."""
     assert asked(RuleSet.EN, Transport.ROAD, FORWARD).fs == 1.25
