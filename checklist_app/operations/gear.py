@@ -91,6 +91,8 @@ class Sling(Gear):
 
     kinds = ("flat_sling", "round_sling", "chain_sling", "wire_rope_sling")
     length_m: float
+    wll_to_45_t: float
+    wll_to_60_t: float
 
     @property
     def legs(self) -> int:

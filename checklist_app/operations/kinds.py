@@ -14,6 +14,7 @@ WHOLE = FieldType.WHOLE
 Facts = Mapping[str, Any]
 Rule = Callable[[Facts], dict[str, str]]
 OWN_BUILT = "own-built"
+ABOUT_ONE_LEG = 0.9  # EN 818-4, EN 13414-1: two legs over 45° carry what one leg carries straight, in rounded figures
 ROLES_SIGNING = ("planner", "supervisor", "rigger", "operator", "signaller", "despatch", "examiner", "haulier")
 
 
@@ -63,6 +64,15 @@ def flatter_is_not_more(facts: Facts) -> dict[str, str]:
         return {"wll_to_60_t": "Beyond 45° the tag gives more than up to 45°. Read the tag again."}
 
     return {}
+
+
+def one_leg_is_not_all(facts: Facts) -> dict[str, str]:
+    """All legs carry more than one leg up to 45°, and about as much as one up to 60°: else the figure is not of one."""
+    wll, steep, flat = facts.get("wll_t"), facts.get("wll_to_45_t"), facts.get("wll_to_60_t")
+    if wll is None or ((steep is None or steep > wll) and (flat is None or flat >= ABOUT_ONE_LEG * wll)):
+        return {}
+
+    return {"wll_t": "The tag gives all legs together less than that. Enter the WLL of one leg, used straight."}
 
 
 def each_item_once(facts: Facts) -> dict[str, str]:
@@ -216,7 +226,7 @@ HOIST = (
 )
 LOAD_CELL = (*MADE, WLL, REACH, Field("calibrated_until", "calibrated until", DATE), *KEPT)
 OWN_BEAM = (*MADE, WLL, Field("length_m", "length", NUMBER, "m", 0.1, 20.0, True, usual=(0.5, 4.0)), *KEPT)
-OF_LEGS = (flatter_is_not_more,)
+OF_LEGS = (flatter_is_not_more, one_leg_is_not_all)
 GEAR_SET = "gear_set"
 SET_SLOTS = {
     "fitting on the hook": "hook_fitting", "load cell": "load_cell", "fitting at the top": "top_fitting",

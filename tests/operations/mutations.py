@@ -60,6 +60,10 @@ STAMPED = make("eye", "D", {
     "ratings": [{"up_to_deg": 60.0, "wll_t": 9.0}], "reach_m": 0.05, "mass_kg": 0.5, "thread": "M16",
     "marking": "DIN 580 or DIN 582, 2010 and later", "stamped_t": 0.7,
 })
+COLLAR = make("eye", "B", {
+    "ratings": [{"up_to_deg": 60.0, "wll_t": 9.0}], "reach_m": 0.05, "mass_kg": 0.5, "thread": "M30",
+    "marking": "BS 4278 collar eyebolt, metric thread", "stamped_t": 4.0,
+})
 CELL = make("load_cell", "C", {"wll_t": 0.5, "reach_m": 0.3, "mass_kg": 3.0})
 ZERO = Vec(0.0, 0.0, 0.0)
 # Laid double the legs have no table of their own: their pull alone decides.
@@ -122,6 +126,7 @@ CLAUSE_CASES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "slings.slip.friction_needed": (lambda *_: 0.0, SLIPS),
     "slings.slip.measured_friction": (lambda *_: 1.0, lift(both=LOOSE | {"friction": 0.2})),
     "slings.wrap.choke_holds_upright": (lambda *_: True, one(every=NOOSE | {"stop": Stop.NONE, "friction": 0.3})),
+    "fittings.eye_use.eye_use_factor": (lambda *_: 1.0, one(every={"eye": COLLAR, "bottom_fitting": hook()})),
     "fittings.eye_rating.eye_wll_t": (lambda *_: HUGE, lift({"eye": STAMPED})),
     "hanging.body.frame": (lambda *_: (ZERO, ZERO, ZERO), TOO_FLAT_4),
     "hanging.body.rigging": (lambda picks, _legs, cg: Rigging(tuple(picks), (9.0,) * 4, cg), TOO_FLAT_4),

@@ -2,9 +2,11 @@
 
 from checklist_app.mechanics import angle_limits, angle_ratings, shackles
 from checklist_app.mechanics import headroom as heights
-from checklist_app.mechanics.fittings import eye_rating
+from checklist_app.mechanics.fittings import eye_rating, eye_use
 from checklist_app.mechanics.fittings import hooks as gathering
 from checklist_app.mechanics.fittings.eye_marking import IN_LINE_UP_TO_DEG, EyeMarking, PullPlane, Seating
+from checklist_app.mechanics.fittings.eye_use import EyeUse
+from checklist_app.mechanics.slings import en_modes
 from checklist_app.mechanics.weight import KG_IN_T
 from checklist_app.operations.check import AtLimit, Limit, Strength, check
 from checklist_app.operations.gear import Eye, Hoist, Hook, LoadCell, MasterLink, PickPoint, Shackle, Sling
@@ -24,6 +26,7 @@ from checklist_app.operations.settings import (
 PLATES = "rated load on plate and label"
 HOUSE = "settings of the house"
 TWO_IN_A_BOWL = 2
+SIDE_BY_SIDE_DEG = 2.0 * en_modes.PARALLEL_UP_TO_DEG
 
 
 @check("hoist", unit="t", source="PLATE", rule_set=PLATES)
@@ -58,7 +61,7 @@ def hook_fitting_strength(
     if len(leg) > TWO_IN_A_BOWL:
         raise CannotAssess("three or four legs gather in a master link; a hook or a shackle takes two")
     if isinstance(hook_fitting, Shackle):
-        if hook_fitting.facts.get("form") == "dee" and len(leg) > 1:
+        if hook_fitting.facts.get("form") == "dee" and (len(leg) > 1 or gathered_angle_deg > SIDE_BY_SIDE_DEG):
             raise CannotAssess("two legs gather in a bow shackle; a dee is for one, in line")
         return Strength(gross_load_t, shackles.bow_wll_t(hook_fitting.wll_t, gathered_angle_deg))
     if isinstance(hook_fitting, Hook):
@@ -91,6 +94,8 @@ def top_fitting_strength(leg_load_t: float, top_fitting: Shackle | Hook, part_of
     apart_deg = 2.0 * part_off_deg
     if isinstance(top_fitting, Hook):
         return Strength(leg_load_t, shackles.hook_wll_t(top_fitting.wll_t, apart_deg))
+    if top_fitting.facts.get("form") == "dee" and apart_deg > SIDE_BY_SIDE_DEG:
+        raise CannotAssess("two parts gather in a bow shackle; a dee is for one, in line")
 
     return Strength(leg_load_t, shackles.bow_wll_t(top_fitting.wll_t, apart_deg))
 
@@ -127,10 +132,13 @@ def eye_is_marked(eye: Eye) -> bool:
 @each("leg")
 @check("eye, by its marking", unit="t", source="DIN_580", rule_set="the table of the standard stamped on it")
 def eye_marking(
-    leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None, eye_is_marked: bool
+    leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None, eye_is_marked: bool,
+    bottom_fitting: Shackle | Hook | None,
 ) -> Strength:
     """Pull along the leg against the table that belongs to the marking; the eye stays in this load, collar flat."""
     turned = PullPlane.IN_PLANE if eye_turned is None else eye_turned
+    if isinstance(bottom_fitting, Hook):
+        eye_use.eye_use_factor(EyeUse.HOOK_FREE, EyeMarking(eye.marking) in eye_rating.COLLAR)
 
     return Strength(leg_load_t, eye_rating.eye_wll_t(
         EyeMarking(eye.marking), eye.thread, eye.stamped_t, eye_angle_deg, turned, Seating.FLAT, False

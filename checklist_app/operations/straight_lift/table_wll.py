@@ -51,9 +51,8 @@ def table_wll_t(
 
 
 def _on_the_tag(sling: tuple[Sling, ...], flattest_leg_deg: float) -> float | None:
-    if len({each.id for each in sling}) > 1 or sling[0].legs < len(sling):
+    """None where several slings make the legs. A sling of several legs has figures of its own, which are waited for."""
+    if len({each.id for each in sling}) > 1 or sling[0].legs < len(sling) or len(sling) == 1:
         return None
-    column = "wll_to_45_t" if flattest_leg_deg <= STEEP_UP_TO_DEG else "wll_to_60_t"
-    found: float | None = sling[0].facts.get(column)
 
-    return found
+    return sling[0].wll_to_45_t if flattest_leg_deg <= STEEP_UP_TO_DEG else sling[0].wll_to_60_t

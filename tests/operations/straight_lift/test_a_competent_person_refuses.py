@@ -103,3 +103,42 @@ def test_three_of_four_legs_are_not_credited_where_the_legs_lie_unlike() -> None
     assert by_three.verdict is Verdict.CANNOT and "choose another rule" in str(by_three.stopped)
     by_statics = assess(TABLE, four(long, share_rule=ShareRule.ANY_LENGTH, **lying))
     assert by_statics.check("sling_strength[left_front]").verdict is Verdict.WITHIN
+
+
+TWO_LEGS = {"length_m": 1.0, "mass_kg": 5.0, "grade": "grade 8", "size_mm": 8.0, "legs": 2}
+
+
+def test_a_tag_of_all_legs_is_not_taken_for_one_leg() -> None:
+    """EN 818-4, grade 8, 8 mm: 2 t one leg; two legs 2.8 t to 45° and 2 t to 60°."""
+    for wll_t in (2.8, 2.4):
+        read_wrong = make("chain_sling", "C", TWO_LEGS | {"wll_t": wll_t, "wll_to_45_t": 2.8, "wll_to_60_t": 2.0})
+        assert "one leg" in read_wrong.faults["wll_t"]
+        assert assess(TABLE, lift(both={"sling": read_wrong})).verdict is Verdict.WAITING
+    read_right = make("chain_sling", "C", TWO_LEGS | {"wll_t": 2.0, "wll_to_45_t": 2.8, "wll_to_60_t": 2.0})
+    assert assess(TABLE, lift(both={"sling": read_right})).check("pair_strength").outcome.capacity == 2.8
+
+
+def test_a_sling_of_several_legs_waits_for_the_figures_on_its_tag() -> None:
+    untold = make("chain_sling", "C", TWO_LEGS | {"wll_t": 2.0})
+    check = assess(TABLE, lift(both={"sling": untold})).check("pair_strength")
+    assert check.verdict is Verdict.WAITING and "WLL of all legs" in str(check.stopped)
+
+
+def test_a_dee_shackle_does_not_gather_the_parts_of_a_basket() -> None:
+    dee = make("shackle", "S", {"wll_t": 4.75, "reach_m": 0.1, "mass_kg": 2.0, "form": "dee"})
+    for part_deg, verdict in ((5.0, Verdict.WITHIN), (10.0, Verdict.CANNOT)):
+        part = {**WIDE, "part_angle_deg": part_deg}
+        assert assess(TABLE, one(part, hook_fitting=dee)).check("hook_fitting_strength").verdict is verdict
+        at_top = assess(TABLE, one({**part, "top_fitting": dee}))
+        assert at_top.check("top_fitting_strength[left]").verdict is verdict
+
+
+def test_the_small_eye_of_a_collar_eyebolt_takes_no_hook() -> None:
+    """BS 4278: a shackle that moves freely in it."""
+    collar = make("eye", "E", {
+        "ratings": [{"up_to_deg": 90.0, "wll_t": 9.0}], "reach_m": 0.05, "mass_kg": 0.5, "thread": "M30",
+        "marking": "BS 4278 collar eyebolt, metric thread", "stamped_t": 4.0,
+    })
+    for fitting, verdict in ((hook(), Verdict.CANNOT), (shackle(), Verdict.WITHIN)):
+        task = one({"eye": collar, "bottom_fitting": fitting, "eye_turned": PullPlane.IN_PLANE})
+        assert assess(TABLE, task).check("eye_marking[left]").verdict is verdict
