@@ -1,4 +1,4 @@
-"""Everything together in space: worked examples of limit equilibrium, each by a second method, and E5, E6 beside it."""
+"""Everything together in space: worked examples of limit equilibrium, each by a second method, the formulas beside."""
 
 import pytest
 
