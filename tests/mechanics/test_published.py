@@ -8,9 +8,9 @@ from math import radians
 import pytest
 
 from checklist_app.mechanics import angle_ratings, leg_tension, lift_class, shackles, suspension, weight
+from checklist_app.mechanics.exact import cos, sin, sqrt
 from checklist_app.mechanics.slings import legs, rules
 from checklist_app.mechanics.slings.kinds import RuleSet
-from checklist_app.mechanics.exact import cos, sin, sqrt
 
 
 def symmetric_pull(
