@@ -42,7 +42,8 @@ def test_after_a_day_the_certificate_is_named_as_a_possible_reason_by_https_only
 
 
 @pytest.mark.parametrize(("skew_s", "words"), [
-    (0, ""), (119, ""), (-119, ""), (300, "5 minutes ahead of"), (-7_500, "2 hours behind"), (400_000, "5 days ahead of"),
+    (0, ""), (119, ""), (-119, ""), (300, "5 minutes ahead of"), (-7_500, "2 hours behind"),
+    (400_000, "5 days ahead of"),
 ])
 def test_a_clock_that_is_two_minutes_off_is_said(skew_s: int, words: str) -> None:
     (told,) = said(["clockWords", skew_s])
