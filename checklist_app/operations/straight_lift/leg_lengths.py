@@ -5,7 +5,7 @@ from checklist_app.mechanics.exact import sqrt
 from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.gear import Hook, Shackle, Sling
 from checklist_app.operations.graph import CannotAssess, Known, NotApplicable, at_nominal, each, when
-from checklist_app.operations.settings import HEIGHTS_AGREE_WITHIN, LEG_AGREES_WITHIN
+from checklist_app.operations.settings import HEIGHTS_AGREE_WITHIN, LEG_AGREES_WITHIN, TAG_LENGTH
 from checklist_app.operations.straight_lift.choices import LegsGiven
 
 PLUMB_UP_TO_DEG = 2.0
@@ -22,15 +22,22 @@ def leg_agrees(
 
 
 def _agrees(leg_m: float, sling: Sling, *fittings: Shackle | Hook | None) -> bool:
+    by_gear_m = _by_gear_m(sling, *fittings)
+
+    return by_gear_m is None or abs(leg_m - by_gear_m) <= LEG_AGREES_WITHIN.value * by_gear_m
+
+
+def _by_gear_m(sling: Sling, *fittings: Shackle | Hook | None) -> float | None:
+    """What sling and fittings add up to; None where a length is not known."""
     parts = [sling.facts.get("length_m")]
     parts += [fitting.facts.get("reach_m") for fitting in fittings if fitting is not None]
     by_gear_m = 0.0
     for part in parts:
         if part is None:
-            return True
+            return None
         by_gear_m = by_gear_m + part
 
-    return abs(leg_m - by_gear_m) <= LEG_AGREES_WITHIN.value * by_gear_m
+    return by_gear_m
 
 
 @when("leg_by_length_m", leg_length_m=Known.YES)
@@ -64,10 +71,11 @@ def no_plumb_line_needed() -> float:
     raise NotApplicable("the legs are given by their lengths")
 
 
+@at_nominal
 @when("eye_from_plumb_m", legs_given=BY_HOOK)
 @each("leg")
 def eye_from_level_hook(eye_at: Vec, cg_x_m: float, cg_y_m: float) -> float:
-    """Each eye from the plumb line through the centre of gravity, load level."""
+    """Each eye from the plumb line through the centre of gravity as stated, load level: no doubt makes a leg longer."""
     across, beside = eye_at.x - cg_x_m, eye_at.y - cg_y_m
 
     return sqrt(across * across + beside * beside)
@@ -150,11 +158,31 @@ def leg_as_given(leg_by_length_m: float) -> float:
     return leg_by_length_m
 
 
+@at_nominal
+def legs_hang_it_level(
+    leg_by_hook_m: tuple[float, ...], sling: tuple[Sling, ...], top_fitting: tuple[Shackle | Hook | None, ...],
+    bottom_fitting: tuple[Shackle | Hook | None, ...],
+) -> bool:
+    """Whether the slings stand to each other as the legs that hang it level do; true where a length is not known."""
+    shares = []
+    for leg_m, own, top, bottom in zip(leg_by_hook_m, sling, top_fitting, bottom_fitting, strict=True):
+        by_gear_m = _by_gear_m(own, top, bottom)
+        if by_gear_m is None:
+            return True
+        shares.append(leg_m / by_gear_m)
+
+    return max(shares) - min(shares) <= 2.0 * TAG_LENGTH.value
+
+
 @when("leg_m", legs_given=BY_HOOK)
 @each("leg")
-def leg_that_follows(leg_by_hook_m: float, leg_by_hook_agrees: bool) -> float:
-    """Leg by where the hook stands."""
+def leg_that_follows(
+    leg_by_hook_m: float, leg_by_hook_agrees: bool, legs_hang_it_level: bool, sling_off_tag: float
+) -> float:
+    """Leg by where the hook stands; one is made a little longer or shorter than another all the same."""
     if not leg_by_hook_agrees:
         raise CannotAssess("the leg that follows is not what its sling and fittings make: measure again, or look again")
+    if not legs_hang_it_level:
+        raise CannotAssess("slings of these lengths do not hang it level: give the legs by their lengths")
 
-    return leg_by_hook_m
+    return leg_by_hook_m * (1.0 + sling_off_tag)

@@ -12,8 +12,8 @@ from checklist_app.operations.check import Verdict
 from checklist_app.operations.evaluate import assess
 from checklist_app.operations.gear import make
 from checklist_app.operations.graph import DontKnow, NotUsed
-from checklist_app.operations.straight_lift.choices import Protected, Rig, ShareRule
-from checklist_app.operations.task import Task
+from checklist_app.operations.straight_lift.choices import LegsGiven, Protected, Rig, ShareRule
+from checklist_app.operations.task import Measured, Task
 from tests.operations.straight_lift.lifts import NONE, TABLE, eye, hook, lift, shackle, sling
 from tests.operations.straight_lift.rigged import four, narrow, one, rigged, two_hooks
 
@@ -142,3 +142,24 @@ def test_the_small_eye_of_a_collar_eyebolt_takes_no_hook() -> None:
     for fitting, verdict in ((hook(), Verdict.CANNOT), (shackle(), Verdict.WITHIN)):
         task = one({"eye": collar, "bottom_fitting": fitting, "eye_turned": PullPlane.IN_PLANE})
         assert assess(TABLE, task).check("eye_marking[left]").verdict is verdict
+
+
+def by_hook(cg_x_m: float, length_m: float | None = 1.001) -> Task:
+    long = {} if length_m is None else {"length_m": length_m}
+    every = {"sling": make("round_sling", "R", {"wll_t": 9.0, "mass_kg": 1.0} | long), "leg_length_m": None}
+    given = {"legs_given": LegsGiven.HOOK_HEIGHT, "hook_over_eyes_m": 0.866, "cg_x_m": Measured(cg_x_m, "drawing")}
+
+    return lift(both=every, **given)
+
+
+def test_two_like_slings_do_not_hang_level_a_load_that_is_heavier_on_one_side() -> None:
+    """Two of 1 m, the centre of gravity 0.1 m off: 4.5° by statics, whatever height of the hook was measured."""
+    check = assess(TABLE, by_hook(0.6)).check("tilt_along")
+    assert check.verdict is Verdict.CANNOT and "by their lengths" in str(check.stopped)
+    assert assess(TABLE, by_hook(0.6, None)).check("tilt_along").verdict is Verdict.CLOSE
+
+
+def test_by_the_height_of_the_hook_a_doubt_of_the_centre_of_gravity_tilts_as_by_lengths() -> None:
+    lengths = {"sling": make("round_sling", "R", {"wll_t": 9.0, "mass_kg": 1.0, "length_m": 1.0}), "leg_length_m": None}
+    by_length = assess(TABLE, lift(both=lengths, cg_x_m=Measured(0.5, "drawing"))).check("tilt_along").worst
+    assert assess(TABLE, by_hook(0.5)).check("tilt_along").worst.demand == pytest.approx(by_length.demand, rel=0.02)
