@@ -47,17 +47,19 @@ def slack_couple_knm(gross_load_kn: float, cg_inside_m: float) -> float:
     return margin.couple_that_slackens_knm(gross_load_kn, cg_inside_m)
 
 
-def top_over_cg_m(top_z_m: float, cg_z_m: float) -> float:
-    """Where somebody may push: the highest part over the centre of gravity."""
-    return top_z_m - cg_z_m
+def push_off_cg_m(top_z_m: float, bottom_z_m: float, cg_z_m: float) -> float:
+    """Where a push does most: at the highest part or, as where the load catches on something, at the underside."""
+    over_m, below_m = top_z_m - cg_z_m, cg_z_m - bottom_z_m
+
+    return over_m if over_m >= below_m else below_m
 
 
-def slack_push_kn(gross_load_kn: float, cg_inside_of_edge_m: float, top_over_cg_m: float) -> float:
-    """Push at the top that slackens a leg and lets the load go over."""
-    if top_over_cg_m <= cg_inside_of_edge_m:
-        raise NotApplicable("no push at the top slackens a leg")
+def slack_push_kn(gross_load_kn: float, cg_inside_of_edge_m: float, push_off_cg_m: float) -> float:
+    """Push at the top or the underside that slackens a leg and lets the load go over."""
+    if push_off_cg_m <= cg_inside_of_edge_m:
+        raise NotApplicable("no push at the top or the underside slackens a leg")
 
-    return margin.push_that_slackens_kn(gross_load_kn, cg_inside_of_edge_m, top_over_cg_m)
+    return margin.push_that_slackens_kn(gross_load_kn, cg_inside_of_edge_m, push_off_cg_m)
 
 
 def rise_to_go_over_m(plumb_m: float, cg_inside_of_edge_m: float) -> float:
@@ -66,7 +68,8 @@ def rise_to_go_over_m(plumb_m: float, cg_inside_of_edge_m: float) -> float:
 
 
 @check(
-    "push at the top of a top-heavy load", source="STATICS_SLACKENING", rule_set="share of the load; " + HOUSE,
+    "push at the top or the underside of a top-heavy load", source="STATICS_SLACKENING",
+    rule_set="share of the load; " + HOUSE,
     close=PUSH_CLOSE.value * PUSH_TO_WITHSTAND.value - PUSH_TO_WITHSTAND.value,
 )
 def push_stability(slack_push_kn: float, gross_load_kn: float) -> Limit:

@@ -5,6 +5,7 @@ from typing import Any
 import pytest
 
 from checklist_app.mechanics.fittings.eye_marking import PullPlane
+from checklist_app.mechanics.hanging.margin import push_that_slackens_kn
 from checklist_app.mechanics.slings.kinds import Hitch
 from checklist_app.mechanics.slings.slip import Face
 from checklist_app.mechanics.slings.wrap import Stop
@@ -163,3 +164,11 @@ def test_by_the_height_of_the_hook_a_doubt_of_the_centre_of_gravity_tilts_as_by_
     lengths = {"sling": make("round_sling", "R", {"wll_t": 9.0, "mass_kg": 1.0, "length_m": 1.0}), "leg_length_m": None}
     by_length = assess(TABLE, lift(both=lengths, cg_x_m=Measured(0.5, "drawing"))).check("tilt_along").worst
     assert assess(TABLE, by_hook(0.5)).check("tilt_along").worst.demand == pytest.approx(by_length.demand, rel=0.02)
+
+
+def test_a_top_heavy_load_that_catches_at_its_underside_goes_over_by_less_than_a_push_at_its_top() -> None:
+    """Its centre of gravity 0.1 m below its highest part and 3.2 m over its underside."""
+    ev = assess(TABLE, four(cg_z_m=1.2, bottom_z_m=-2.0, top_z_m=1.3))
+    share = push_that_slackens_kn(1.0, float(ev["cg_inside_of_edge_m"]), 3.2)
+    check = ev.check("push_stability")
+    assert check.outcome.capacity == pytest.approx(share) and check.verdict is Verdict.OVER
