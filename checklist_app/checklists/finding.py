@@ -32,6 +32,7 @@ class Coordinate:
     words: str
     text: str
     plus_minus: str
+    shown: str
 
 
 @dataclass(frozen=True)
@@ -64,10 +65,11 @@ def _told(now: Running, row: str, trial: Hung, before: list[str]) -> Finding:
         raise NotTold("The height of the centre of gravity is not known yet.")
     one = found_at(trial, height)
     met = _met(now, trial, before)
-    found: Found = met[1] if met is not None and _is_sound(now, met[1]) else one
+    better = met is not None and _is_sound(now, met[1]) and met[1].plus_minus_m.z < height.off_m
+    found: Found = met[1] if met is not None and better else one
     axes = AXES if found is not one else AXES[:2]
     told = (_line(one, f"trial {label(row)}", AXES[:2]) + f", if it lies {height.at_m:.2f} m high, as known before.",
-            *_met_words(now, row, met))
+            *_met_words(now, row, met, better))
 
     return Finding(row, label(row), told, _new(now, found, axes), tuple(_changes(now, trial, found.cg)))
 
@@ -92,13 +94,16 @@ def _is_sound(now: Running, found: Met) -> bool:
     return found.agree and inside
 
 
-def _met_words(now: Running, row: str, met: tuple[str, Met] | None) -> Iterator[str]:
+def _met_words(now: Running, row: str, met: tuple[str, Met] | None, better: bool) -> Iterator[str]:
     if met is None:
         return
     earlier, found = met
     both = f"trials {label(earlier)} and {label(row)}"
-    if _is_sound(now, found):
+    if better:
         yield _line(found, both, AXES) + "."
+    elif _is_sound(now, found):
+        yield (f"{both.capitalize()} hung too much alike to tell the height better than it was known:"
+               f" {found.cg.z:.2f} m ± {_mm(found.plus_minus_m.z)} mm.")
     elif found.agree:
         yield f"The lines of {both} meet outside the load. One of them was read or written down wrong."
     else:
@@ -114,7 +119,7 @@ def _line(found: Found, by: str, axes: tuple[tuple[str, str], ...]) -> str:
 
 def _new(now: Running, found: Found, axes: tuple[tuple[str, str], ...]) -> tuple[Coordinate, ...]:
     """What differs from the plan; empty when the plan says the same."""
-    made = tuple(Coordinate(name, words, _typed(at), _typed(_mm(away) / MM_IN_M))
+    made = tuple(Coordinate(name, words, _typed(at), _typed(_mm(away) / MM_IN_M), f"{at:.3f}")
                  for (name, words), at, away in zip(axes, found.cg, found.plus_minus_m, strict=False))
     stands = [now.folded.values.get((each.name,), {}) for each in made]
     same = all((value.get("text"), value.get("plus_minus")) == (each.text, each.plus_minus)

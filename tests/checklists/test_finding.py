@@ -69,14 +69,23 @@ def test_one_trial_puts_it_on_a_line_at_the_height_known_before(released: Yard) 
     assert "if it lies 0.95 m high, as known before" in page(released)
 
 
-def test_two_that_hang_differently_find_the_height_too(released: Yard) -> None:
-    hung(released, (1.5, 1.5), "01-1")
-    hung(released, (1.42, 1.5), "02-2")
+def test_two_that_hang_differently_find_the_height_that_nobody_knew(released: Yard) -> None:
+    released.say("cg_z_m", values.dont_know())
+    hung(released, (1.42, 1.56), "01-1")
+    hung(released, (1.56, 1.42), "02-2")
     found = finding(running(released.world, TASK))
     assert found is not None and [each.name for each in found.adopt] == ["cg_x_m", "cg_y_m", "cg_z_m"]
     for each, true in zip(found.adopt, TRUE_CG, strict=True):
         assert abs(float(each.text) - true) <= float(each.plus_minus)
     assert "By trials 1 and 2 the centre of gravity lies" in page(released)
+
+
+def test_a_height_known_better_than_two_trials_tell_it_stays(released: Yard) -> None:
+    hung(released, (1.42, 1.56), "01-1")
+    hung(released, (1.56, 1.42), "02-2")
+    found = finding(running(released.world, TASK))
+    assert found is not None and [each.name for each in found.adopt] == ["cg_x_m", "cg_y_m"]
+    assert "too much alike to tell the height better than it was known" in page(released)
 
 
 def test_two_that_cannot_both_be_true_are_said_to_disagree(released: Yard) -> None:
