@@ -6,6 +6,8 @@ import { isAnyTyping } from "./typing.js";
 const WAY = "hx-location";
 let next = "";
 let keeping = 0;
+let gone = 0; // how often somebody went elsewhere by himself
+const sentBefore = new WeakMap();
 
 /* The answers of a form are being kept until `done`. */
 export async function whileKeeping(done) {
@@ -47,7 +49,7 @@ function hideWay(xhr) {
 document.addEventListener("htmx:beforeOnLoad", ({ detail: { xhr } }) => {
   const way = xhr.getResponseHeader("HX-Location");
   if (!way) return;
-  next = way;
+  if (sentBefore.get(xhr) === gone) next = way; // else the page that sent it has been left since
   hideWay(xhr);
 });
 
@@ -60,8 +62,12 @@ document.addEventListener("htmx:beforeSwap", ({ detail }) => {
 });
 
 /* Whoever goes elsewhere by himself is not brought back. */
-document.addEventListener("htmx:beforeSend", ({ detail: { requestConfig } }) => {
-  if (requestConfig.boosted) next = "";
+document.addEventListener("htmx:beforeSend", ({ detail: { xhr, requestConfig } }) => {
+  if (requestConfig.boosted) {
+    next = "";
+    gone += 1;
+  }
+  sentBefore.set(xhr, gone);
 });
 document.addEventListener("htmx:afterRequest", soon);
 document.addEventListener("hand:rests", soon);

@@ -1,0 +1,37 @@
+"""Who has gone on to the next page is not brought back by the answer to what he said on the one before."""
+
+
+import pytest
+from playwright.sync_api import Browser
+
+from tests.browser.conftest import PHONE
+from tests.browser.hand import Hand
+from tests.browser.server import Server
+from tests.browser.test_fast_hand import slow
+
+LATE_MS = 900
+BOTH = """() => {
+  document.querySelector('[name="build_state"]:not(:checked)').click();
+  document.querySelector('.dock a.button-go, .dock .button-go a, .dock .button-go').click();
+}"""
+
+
+@pytest.fixture
+def hand(browser: Browser, server: Server) -> Hand:
+    context = browser.new_context(viewport=PHONE, has_touch=True, is_mobile=True, locale="en-GB")
+    made = Hand(context.new_page(), server)
+    made.sign_in("Milo Harke")
+    made.begin("Vertical pump 400, with motor", "Pump bay")
+    yield made
+    context.close()
+
+
+def test_a_page_that_was_left_calls_nobody_back(hand: Hand) -> None:
+    """A build state changes which questions are asked, so its answer sends for its page anew: too late by then."""
+    page = hand.page
+    slow(page.context, page, LATE_MS)
+    page.evaluate(BOTH)
+    page.wait_for_url(lambda address: "/what" not in address, timeout=20_000)
+    left_for = page.url
+    page.wait_for_timeout(6 * LATE_MS)
+    assert page.url == left_for
