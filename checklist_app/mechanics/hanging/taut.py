@@ -14,11 +14,12 @@ from checklist_app.mechanics.vectors import Vec
 
 REACHED, PUSHING, FLAT, SAME = 1e-10, -1e-10, 1e-9, 1e-7
 TWO, THREE = 2, 3
+ONE_WAY = "just one: hang it lower below the hook, or by eyes further apart"
 Point = tuple[float, float, float]
 
 
 def hook_of_tight_legs(what: Rigging) -> Vec:
-    """Where the hook is in the load: three legs tight and pulling, else two; where that is not one place, as `settled`.
+    """Where the hook is in the load: three legs tight and pulling, else two; as `settled` where neither holds it.
 
         |H − P| = L for three legs or for two, |H − P| ≤ L for the others, those that are tight pull
 
@@ -32,7 +33,7 @@ def hook_of_tight_legs(what: Rigging) -> Vec:
         The hook in the load's axes [m].
 
     Raises:
-        OutOfRangeError: If the legs do not reach each other.
+        OutOfRangeError: If the legs do not reach each other, or a top-heavy load can rest on other legs just as well.
 
     Example:
         >>> from checklist_app.mechanics.hanging.body import rigging
@@ -45,9 +46,9 @@ def hook_of_tight_legs(what: Rigging) -> Vec:
         found = [hook for tight in some if (hook := held(what, tight)) is not None]
         if found:
             first = found[0]
-            if all(_near(first, other, what.size_m) for other in found[1:]):
-                return first
-            break
+            if not all(_near(first, other, what.size_m) for other in found[1:]):
+                raise OutOfRangeError("ways in which the load can hang", "more than one", ONE_WAY, SOURCE)
+            return first
 
     return settling.settled(what).hook
 
