@@ -100,27 +100,27 @@ def test_fields_typed_one_after_the_other_without_a_pause_are_one_answer_each(ha
 
 
 def test_a_page_that_an_answer_changes_waits_for_the_field_in_hand(hand: Hand) -> None:
-    """The way in which eyes are given decides which questions are asked; the hand is in the next field by then."""
+    """What is on the load decides which figures are shown; the hand is in the next field by then."""
+    hand.page.goto(f"{hand.url}/today")
+    hand.begin("Vertical pump 400, with motor", "Pump bay")
     slow(hand.page.context, hand.page, 250)
-    for way, there, gone in (("distance", "eyes_apart_m", "leg/1-left/eye_x_m"),
-                             ("coordinates", "leg/1-left/eye_x_m", "eyes_apart_m")):
+    for state, landing in (("bare", "bed 3"), ("complete", "bed 4")):
         before = len(entries(hand))
-        hand.go("numbers?step=eyes")
+        hand.go("what?step=lift")
         hand.page.evaluate(OPEN)
-        field = hand.field("leg/1-left/leg_length_m")
-        length = "2,1111" if way == "distance" else "2,2222"
-        hand.page.locator(f'#work [name="eyes_given"][value="{way}"]').check(force=True)
+        field, old = hand.field("landing"), hand.page.locator("[data-old]")
+        field.evaluate("field => { field.dataset.old = ''; }")
+        hand.page.locator(f'#work [name="build_state"][value="{state}"]').check(force=True)
         field.evaluate("field => { field.focus(); field.select(); }")
-        hand.page.keyboard.type(length[:3], delay=200)
+        hand.page.keyboard.type(landing[:3], delay=200)
         hand.page.wait_for_timeout(800)
         expect(field).to_be_focused()
-        hand.page.keyboard.type(length[3:])
-        expect(hand.field(there)).to_have_count(0)
+        hand.page.keyboard.type(landing[3:])
+        expect(old).to_have_count(1)
         hand.page.keyboard.press("Tab")
-        expect(hand.field(there)).to_have_count(1, timeout=20_000)
-        expect(hand.field(gone)).to_have_count(0)
-        assert [entry.value["text"] for entry in arrived(hand, before, 2)] == [way, length]
-        shows(hand, {"leg/1-left/leg_length_m": length})
+        expect(old).to_have_count(0, timeout=20_000)
+        assert [entry.path for entry in arrived(hand, before, 2)] == [("build_state",), ("landing",)]
+        shows(hand, {"landing": landing})
 
 
 @pytest.mark.parametrize("slow_s", [0.0, 0.3])

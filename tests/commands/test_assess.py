@@ -224,7 +224,8 @@ def test_operations_tells_how_to_write_an_input_that_assess_accepts(
     assert told["entries"]["mass_kg"]["unit"] == "kg" and told["entries"]["mass_kg"]["low"] == 1.0
     assert told["entries"]["mass_kg"]["obtained"]["weighed"]["factor"] == 1.03
     assert told["groups"]["leg"]["plural"] == "legs" and told["groups"]["leg"]["at_most"] == 4
-    assert told["groups"]["leg"]["entries"]["sling"]["gear"] == ["flat_sling", "round_sling"]
+    assert told["groups"]["leg"]["entries"]["sling"]["gear"] == [
+        "flat_sling", "round_sling", "chain_sling", "wire_rope_sling"]
     assert told["entries"]["cg_x_m"]["dont_know"] and not told["entries"]["mass_kg"]["dont_know"]
     assert told["entries"]["load_cell"]["may_be_none"]
     assert told["gear"]["flat_sling"]["facts"]["wll_t"]["unit"] == "t"
