@@ -150,7 +150,8 @@ def test_what_stands_in_a_full_page_goes_into_the_file_once_there_is_room(kept: 
     say(page, "mass_kg", "2400")
     has_room(kept, None)
     say(page, "landing", "bed 3")
-    with page.expect_download() as saved:
+    expect(page.locator("#sync")).to_have_text("2 kept on this phone", timeout=30_000)
+    with page.expect_download(timeout=30_000) as saved:
         page.locator("[data-outbox-file]").click()
     file = json.loads(Path(saved.value.path()).read_text())
     assert {json.loads(one["body"])["path"][0] for one in file["entries"]} == {"mass_kg", "landing"}
