@@ -5,7 +5,7 @@ from typing import Any
 
 from checklist_app.checklists.answer import Request
 from checklist_app.operations.fields import Field, FieldType, check
-from checklist_app.operations.kinds import Kind
+from checklist_app.operations.kind import Kind
 from checklist_app.operations.obtained import CG_HOW, MASS_HOW
 
 

@@ -7,7 +7,8 @@ from checklist_app.checklists.world import World
 from checklist_app.operations import gear
 from checklist_app.operations.gear import Gear, GearState
 from checklist_app.operations.graph import Entry
-from checklist_app.operations.kinds import KINDS, lacks
+from checklist_app.operations.kind import lacks
+from checklist_app.operations.kinds import KINDS
 
 YES = ("yes", True)
 POINT_FACTS = ("x_m", "y_m", "z_m", "evidence")

@@ -4,7 +4,8 @@ from collections.abc import Mapping
 from typing import Any
 
 from checklist_app.operations.fields import FieldType
-from checklist_app.operations.kinds import KINDS, Kind
+from checklist_app.operations.kind import Kind
+from checklist_app.operations.kinds import KINDS
 
 
 class Unreadable(ValueError):

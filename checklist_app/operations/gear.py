@@ -6,7 +6,8 @@ from typing import Any, ClassVar, NamedTuple, NoReturn, Self, get_args
 
 from checklist_app.operations.fields import Field, FieldType, read_all
 from checklist_app.operations.graph import Missing, Waits
-from checklist_app.operations.kinds import KINDS, RATING_COLUMNS, Kind, ratings_go_down
+from checklist_app.operations.kind import Kind
+from checklist_app.operations.kinds import KINDS, RATING_COLUMNS, ratings_go_down
 
 
 class Rating(NamedTuple):
@@ -152,6 +153,37 @@ class OwnBeam(Gear):
     length_m: float
 
 
+class Lashing(Gear):
+    """A lashing by its label: LC in straight pull and STF; one that lifts is a sling."""
+
+    kinds = ("web_lashing", "chain_lashing", "rope_lashing")
+    lc_dan: float
+    stf_dan: float
+
+
+class Pallet(Gear):
+    """Pallet, skid or crate base."""
+
+    kinds = ("pallet",)
+    length_m: float
+    width_m: float
+    height_m: float
+
+
+class Vehicle(Gear):
+    """Lorry, trailer, van or container."""
+
+    kinds = ("vehicle",)
+    deck_length_m: float
+    deck_width_m: float
+
+
+class Mat(Gear):
+    """Anti-slip mat."""
+
+    kinds = ("mat",)
+
+
 class PickPoint(Gear):
     """What an eye stands on, as the load's register tells it; no ratings means that nobody rated it."""
 
@@ -180,7 +212,9 @@ PICK_POINT = Kind("pick_point", "pick point", "pick points", "load", (
 ), rules=(ratings_go_down,))
 CLASSES: Mapping[str, type[Gear]] = {
     kind: each
-    for each in (Sling, Shackle, Hook, MasterLink, Eye, Hoist, LoadCell, OwnBeam, PickPoint)
+    for each in (
+        Sling, Shackle, Hook, MasterLink, Eye, Hoist, LoadCell, OwnBeam, Lashing, Pallet, Vehicle, Mat, PickPoint,
+    )
     for kind in each.kinds
 }
 

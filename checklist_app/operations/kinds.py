@@ -1,45 +1,28 @@
 """The kinds of things the registers hold: their fields with sensible ranges, as plain data."""
 
-from collections.abc import Callable, Iterable, Mapping
-from dataclasses import dataclass, field
+from collections.abc import Iterable
 from itertools import pairwise
-from typing import Any
 
 from checklist_app.mechanics.fittings.eye_marking import EyeMarking
-from checklist_app.operations.fields import Field, FieldType
+from checklist_app.operations.fields import Field
+from checklist_app.operations.kind import (
+    CHOICE,
+    DATE,
+    FLAG,
+    KEPT,
+    MADE,
+    NUMBER,
+    ROWS,
+    WHOLE,
+    WLL,
+    Facts,
+    Kind,
+)
+from checklist_app.operations.lashing_kinds import LASHING_KINDS
 from checklist_app.operations.obtained import CG_HOW, MASS_HOW
 
-NUMBER, DATE, FLAG, ROWS, CHOICE = FieldType.NUMBER, FieldType.DATE, FieldType.FLAG, FieldType.ROWS, FieldType.CHOICE
-WHOLE = FieldType.WHOLE
-Facts = Mapping[str, Any]
-Rule = Callable[[Facts], dict[str, str]]
-OWN_BUILT = "own-built"
 ABOUT_ONE_LEG = 0.9  # EN 818-4, EN 13414-1: two legs over 45° carry what one leg carries straight, in rounded figures
 ROLES_SIGNING = ("planner", "supervisor", "rigger", "operator", "signaller", "despatch", "examiner", "haulier")
-
-
-@dataclass(frozen=True)
-class Kind:
-    """One kind: its fields today, and how facts written by an older version are brought up, version by version."""
-
-    name: str
-    words: str
-    plural: str
-    register: str
-    fields: tuple[Field, ...]
-    version: int = 1
-    older: Mapping[int, Callable[[Facts], Facts]] = field(default_factory=dict)
-    rules: tuple[Rule, ...] = ()
-
-    @property
-    def schema(self) -> str:
-        """The name a kept version carries.
-
-        Example:
-            >>> KINDS["flat_sling"].schema
-            'flat_sling/1'
-        """
-        return f"{self.name}/{self.version}"
 
 
 def ratings_go_down(facts: Facts) -> dict[str, str]:
@@ -91,15 +74,6 @@ def top_over_bottom(facts: Facts) -> dict[str, str]:
     return {}
 
 
-def lacks(kind: Kind, facts: Facts) -> tuple[str, ...]:
-    """The proofs that an own-built item has not got; empty for what was bought."""
-    if facts.get("origin") != OWN_BUILT:
-        return ()
-
-    return tuple(each.words for each in PROOFS if each in kind.fields and not facts.get(each.name))
-
-
-WLL = Field("wll_t", "WLL on the tag or plate", NUMBER, "t", 0.05, 100.0, True, usual=(0.5, 10.0))
 REACH = Field(
     "reach_m", "reach, bearing to bearing", NUMBER, "m", 0.005, 1.5, True, usual=(0.02, 0.4),
     hint="What it adds to the length of the leg.",
@@ -111,23 +85,6 @@ RATING_COLUMNS = (
 RATINGS = Field(
     "ratings", "ratings by the angle of the pull", ROWS, required=True, columns=RATING_COLUMNS,
     hint="Each step that the plate or the maker's sheet gives.",
-)
-PROOFS = (
-    Field("drawing_ref", "drawing"),
-    Field("design_check", "design check"),
-    Field("proof_test", "proof test"),
-    Field("declaration", "declaration of conformity"),
-)
-MADE = (
-    Field("maker", "maker"),
-    Field("serial", "serial number"),
-    Field("standard", "standard on the tag or plate"),
-)
-KEPT = (
-    Field("mass_kg", "own mass", NUMBER, "kg", 0.01, 20_000.0, usual=(0.2, 100.0)),
-    Field("marked", "marked so that it can be read", FLAG, required=True),
-    Field("origin", "where it comes from", CHOICE, required=True, choices=("bought", OWN_BUILT)),
-    *PROOFS,
 )
 FIBRES = ("polyester", "polyamide", "polypropylene", "high-modulus polyethylene", "aramid")
 LENGTH = Field("length_m", "length on the tag", NUMBER, "m", 0.2, 30.0, True, usual=(0.5, 6.0))
@@ -257,6 +214,7 @@ KINDS = {
         Kind("own_beam", "own-built beam", "own-built beams", "gear", OWN_BEAM),
         Kind("hoist", "hoist", "hoists", "machine", HOIST),
         Kind("load", "load", "loads", "load", LOAD, rules=(top_over_bottom,)),
+        *LASHING_KINDS,
         Kind("person", "person", "people", "person", PERSON),
         Kind("place", "place", "places", "place", PLACE),
     )

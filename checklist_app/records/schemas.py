@@ -7,7 +7,7 @@ from marshmallow import RAISE, Schema, ValidationError, fields, missing, validat
 
 from checklist_app.checklists.entry import DEEPEST_PATH, FORM, MOST_REPLACED
 from checklist_app.operations.fields import Fault, Field, FieldType, read
-from checklist_app.operations.kinds import Kind
+from checklist_app.operations.kind import Kind
 
 _WORD = validate.Regexp(r"[A-Za-z0-9_.\-]{1,64}\Z", error="not a plain name")
 _DIGEST = validate.Regexp(r"[0-9a-f]{64}\Z", error="not a digest")

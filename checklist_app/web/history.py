@@ -7,7 +7,8 @@ from checklist_app.checklists.entry import Entry, Path
 from checklist_app.checklists.values import words
 from checklist_app.checklists.words import clock, day
 from checklist_app.operations.fields import FieldType
-from checklist_app.operations.kinds import KINDS, Kind
+from checklist_app.operations.kind import Kind
+from checklist_app.operations.kinds import KINDS
 from checklist_app.web import current
 from checklist_app.web.item_form import headline
 

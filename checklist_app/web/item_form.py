@@ -12,7 +12,7 @@ from werkzeug.datastructures import MultiDict
 from checklist_app.checklists.canonical import as_typed
 from checklist_app.operations import fields
 from checklist_app.operations.fields import Field, FieldType
-from checklist_app.operations.kinds import Kind
+from checklist_app.operations.kind import Kind
 
 MOST_ROWS = 40
 MOST_SIGNS = 400

@@ -9,7 +9,8 @@ from werkzeug.wrappers import Response as AnyResponse
 
 from checklist_app.checklists.fold import seen
 from checklist_app.checklists.register import REGISTERS, Item
-from checklist_app.operations.kinds import KINDS, Kind
+from checklist_app.operations.kind import Kind
+from checklist_app.operations.kinds import KINDS
 from checklist_app.records.account_tables import ROLES
 from checklist_app.web import current, registry
 from checklist_app.web.access import KEEPERS, allowed

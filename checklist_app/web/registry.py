@@ -9,7 +9,8 @@ from checklist_app.checklists.answer import Person
 from checklist_app.checklists.entry import Path
 from checklist_app.checklists.fold import Folded, fold, seen
 from checklist_app.checklists.made import Made
-from checklist_app.operations.kinds import KINDS, Kind
+from checklist_app.operations.kind import Kind
+from checklist_app.operations.kinds import KINDS
 from checklist_app.web import current
 from checklist_app.web.keeping import keep_made, making, one_at_a_time
 

@@ -10,7 +10,8 @@ from checklist_app.operations.colours import sling_colour
 from checklist_app.operations.fields import Fault, Field, FieldType, read
 from checklist_app.operations.gear import CLASSES, GearState, Rating, Shackle, Sling, kinds_of, make
 from checklist_app.operations.graph import Waits
-from checklist_app.operations.kinds import KINDS, REGISTERS, Kind, lacks
+from checklist_app.operations.kind import Kind, lacks
+from checklist_app.operations.kinds import KINDS, REGISTERS
 
 SLING = {"wll_t": "2", "length_m": "1,50", "marked": "yes", "origin": "bought", "mass_kg": "1.4"}
 STEPS = [{"up_to_deg": "30", "wll_t": "2.5"}, {"up_to_deg": "45", "wll_t": "2"}]

@@ -12,7 +12,8 @@ from checklist_app.checklists.picking import filled_at_once, say_picks
 from checklist_app.checklists.running import running
 from checklist_app.checklists.world import World
 from checklist_app.operations.fields import Fault, Field, FieldType, read
-from checklist_app.operations.kinds import GEAR_SET, KINDS, RATING_COLUMNS, TAGGED_REGISTERS, Kind
+from checklist_app.operations.kind import Kind
+from checklist_app.operations.kinds import GEAR_SET, KINDS, RATING_COLUMNS, TAGGED_REGISTERS
 
 LABEL = ("form", "wll_t", "length_m", "legs", "wll_to_45_t", "wll_to_60_t", "grade", "size_mm", "pin_mm", "diameter_mm",
          "core", "termination", "fibre", "reach_m", "highest_hook_m", "calibrated_until", "mass_kg", "standard",
