@@ -64,6 +64,13 @@ class Blocks(Enum):
     RIGHT = "to the right"
 
 
+class ForksEnter(Enum):
+    """From where a truck takes it: which way the forks lie under it."""
+
+    END = "at an end, the forks along its length"
+    SIDE = "from a side, the forks across its length"
+
+
 class OnDeck(Enum):
     """Where on a ship the load stands: on deck wind and spray count too."""
 

@@ -1,6 +1,7 @@
 """What is asked beside it where a load is lashed to its pallet or skid: floor and forks under it."""
 
 from checklist_app.operations.graph import Entry, NotUsed
+from checklist_app.operations.lashing.choices import ForksEnter
 from checklist_app.operations.lashing.lashing_entries import GROUPS
 from checklist_app.operations.lashing.load_entries import LOAD, ROUTE, SHIP, STANDING
 from checklist_app.operations.obtained import LENGTH_HOW
@@ -13,5 +14,6 @@ FLOOR = (
           may_be_none=True, hint="As the truck will take it. None where no truck lifts it."),
     Entry("forks_reach_m", "how far the forks reach under it", float, "m", 0.1, 4.0, (0.6, 2.0), LENGTH_HOW,
           may_be_none=True, default=NO_FORKS, hint="From the edge of the pallet at the mast to the tips."),
+    Entry("forks_enter", "from where the truck takes it", ForksEnter, may_be_none=True, default=NO_FORKS),
 )
 ENTRIES = (*LOAD, *STANDING, *ROUTE, *SHIP, *FLOOR, *GROUPS)
