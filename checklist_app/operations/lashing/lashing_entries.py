@@ -24,7 +24,7 @@ def _point(name: str, words: str) -> tuple[Entry, ...]:
 
 
 LASHING = (
-    Entry("lashing", "lashing", Lashing),
+    Entry("lashing_item", "lashing", Lashing),
     Entry("put_on", "how it is put on", Kind),
     Entry("from_body", "it holds", Body),
     Entry("to_body", "and is made fast to", Body),
