@@ -57,6 +57,12 @@ LEG_ANGLE_CLOSE = Setting("leg_angle_close_deg", "a leg is close to limit this n
 STABILITY_CLOSE_BELOW = Setting(
     "stability_close_below_m", "a centre of gravity is close to limit when this little below the eyes", 0.05, "m"
 )
+LASHING_AGREES_WITHIN = Setting("lashing_agrees_within_deg", "a lashing as read and by its ends may differ", 5.0, "°")
+LASHING_AGREES_CLOSE = Setting("lashing_agrees_close_deg", "their difference is close to limit this near", 2.0, "°")
+HEADING_TELLS_UP_TO = Setting("heading_tells_up_to_deg", "a steeper lashing has no heading worth reading", 80.0, "°")
+FORK_TILT = Setting("fork_tilt_deg", "mast, tyres and ground may tilt a load on forks by this", 10.0, "°")
+FORK_BRAKING = Setting("fork_braking", "a truck brakes and turns with a load by this share of g", 0.10)
+FORK_TILT_CLOSE = Setting("fork_tilt_close_deg", "a load on forks is close to going over this near to it", 5.0, "°")
 SIGNS_ALONE = Setting("signs_alone_h", "a phone signs for so long after it last reached the server", 24.0, "h")
 
 SETTINGS = {each.name: each for each in tuple(globals().values()) if isinstance(each, Setting)}

@@ -144,6 +144,42 @@ def floor_line_load_kg_m(mass_kg: float, bearers: int, bearer_m: float) -> float
     return mass_kg / (bearers * bearer_m)
 
 
+def uneven_bearing(off_along_m: float, along_m: float, off_across_m: float, across_m: float) -> float:
+    """By how much more than evenly what a load stands on bears at the edge that its centre of gravity is nearer to.
+
+        1 + 6 e / l + 6 f / w
+
+    Source:
+        STATICS_LASHING: pressure under a stiff plate; under separate bearers the edge gets no more.
+
+    Args:
+        off_along_m: e, centre of gravity out of the middle, along [m], 0 or more.
+        along_m: l, what bears, along [m], above 0.
+        off_across_m: f, out of the middle, across [m], 0 or more.
+        across_m: w, what bears, across [m], above 0.
+
+    Returns:
+        Highest share / even share [-].
+
+    Raises:
+        OutOfRangeError: If a number is none, or so far out that the other edge lifts.
+
+    Example:
+        >>> round(uneven_bearing(0.0, 1.2, 0.05, 0.8), 3)
+        1.375
+    """
+    required_positive("length that bears", along_m, "STATICS_LASHING")
+    required_positive("width that bears", across_m, "STATICS_LASHING")
+    required_not_negative("centre of gravity out of the middle, along", off_along_m, "STATICS_LASHING")
+    required_not_negative("centre of gravity out of the middle, across", off_across_m, "STATICS_LASHING")
+    more = 6.0 * off_along_m / along_m + 6.0 * off_across_m / across_m
+    if not more <= 1.0:
+        raise OutOfRangeError("centre of gravity out of the middle", off_along_m + off_across_m,
+                              "within a sixth of what bears: beyond it the other edge lifts", "STATICS_LASHING")
+
+    return 1.0 + more
+
+
 def bearer_bending_mpa(force_kn: float, free_m: float, width_mm: float, height_mm: float) -> float:
     """Bending stress of a bearer under a foot in the middle between two supports.
 

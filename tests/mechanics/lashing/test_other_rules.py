@@ -122,6 +122,20 @@ def test_by_hand_bearers_floor_and_forks() -> None:
     assert pallet.tilt_on_forks_deg(0.9, 0.25) == pytest.approx(15.524, abs=0.001)
 
 
+@pytest.mark.parametrize("bearers", [2, 3, 4, 6])
+def test_no_bearer_of_a_stiff_skid_gets_more_than_the_edge_of_a_plate(bearers: int) -> None:
+    """By moments: n bearers side by side over 0.8 m, the load 0.05 m off; along a bearer it runs straight to 1 + 6 e/l.
+
+    Two bearers at ± 0.4 m get 1/2 ± 0.05/0.8 of it: 1.125 times an even half.
+    """
+    places = [-0.4 + 0.8 * n / (bearers - 1) for n in range(bearers)]
+    worst = bearers * (1.0 / bearers + 0.05 * 0.4 / sum(y * y for y in places))
+    assert worst <= pallet.uneven_bearing(0.0, 1.2, 0.05, 0.8) == pytest.approx(1.375, rel=1e-12)
+    assert pallet.uneven_bearing(0.1, 1.2, 0.0, 0.8) == pytest.approx(1.5, rel=1e-12)
+    if bearers == 2:
+        assert worst == pytest.approx(1.125, rel=1e-12)
+
+
 def test_a_handbook_prints_a_smaller_timber() -> None:
     """GDV container handbook 6.1.2 prints 152 cm³ for 10 × 10 cm; the full section has 166.7."""
     assert pallet.section_modulus_cm3(100.0, 100.0) == pytest.approx(166.7, abs=0.05)
