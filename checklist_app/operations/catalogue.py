@@ -1,6 +1,6 @@
 """Every operation there is, by name."""
 
-from checklist_app.operations import straight_lift
+from checklist_app.operations import pallet_lashing, straight_lift, vehicle_lashing
 from checklist_app.operations.operation import CAUTIONS, Operation
 
 # The names stand here a second time on purpose: a check function that got lost is missed when this is imported.
@@ -19,12 +19,27 @@ STRAIGHT_LIFT_CAUTIONS = (
     "The load is known at its eyes and its centre of gravity: what reaches out beyond the eyes comes lower, and higher,"
     " when it tilts.",
 )
+PALLET_LASHING_CHECKS = ("sliding", "tipping", "lashing_strength")
+VEHICLE_LASHING_CHECKS = ("sliding", "tipping", "lashing_strength", "deck_sliding", "deck_tipping")
+LASHING_CAUTIONS = (
+    *CAUTIONS,
+    "The middle between the feet is taken to stand on the middle of the pallet.",
+    "By Annex 13 of the CSS Code only the ship is looked at: the road to it is a task of its own, by rules for the road.",
+)
 OPERATIONS = {
     operation.name: operation
     for operation in (
         Operation(
             straight_lift.NAME, straight_lift.WORDS, straight_lift.TABLE, straight_lift.EXAMPLE, STRAIGHT_LIFT_CHECKS,
             picture="picture", class_quantity="lift_class", cautions=STRAIGHT_LIFT_CAUTIONS,
+        ),
+        Operation(
+            pallet_lashing.NAME, pallet_lashing.WORDS, pallet_lashing.TABLE, pallet_lashing.EXAMPLE,
+            PALLET_LASHING_CHECKS, cautions=LASHING_CAUTIONS,
+        ),
+        Operation(
+            vehicle_lashing.NAME, vehicle_lashing.WORDS, vehicle_lashing.TABLE, vehicle_lashing.EXAMPLE,
+            VEHICLE_LASHING_CHECKS, cautions=LASHING_CAUTIONS,
         ),
     )
 }

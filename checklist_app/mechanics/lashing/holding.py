@@ -22,14 +22,15 @@ class Held:
     """One run: what is asked and what is withstood, in shares of the weight.
 
     `formula` is what the rule set's own formula gives; the difference is what turning, sharing and a foot that swings
-    out take away. `settled` is withstood with half the tension. Tipping at equality is refused.
+    out take away. `settled` is withstood with half the tension, None where that was not asked for. Tipping at equality
+    is refused.
     """
 
     title: str
     need: float
     have: float
     formula: float
-    settled: float
+    settled: float | None
     with_direct: bool
     equality_holds: bool
     pulls_dan: tuple[float, ...]
@@ -53,7 +54,9 @@ class Ways:
     breaking: Prepared | None = None
 
 
-def held(rule_set: RuleSet, ways: Ways, asked: Demand, friction: float) -> tuple[Held, ...]:
+def held(
+    rule_set: RuleSet, ways: Ways, asked: Demand, friction: float, settled: bool = True
+) -> tuple[Held, ...]:
     """Every run that the rule set asks for one way; the worst governs.
 
     Source:
@@ -64,6 +67,7 @@ def held(rule_set: RuleSet, ways: Ways, asked: Demand, friction: float) -> tuple
         ways: the load and its lashings on the face that is looked at.
         asked: what is to be withstood one way.
         friction: μ on that face [-], 0 to 1.
+        settled: with half the tension of tie-downs too.
 
     Returns:
         The runs, sliding first.
@@ -87,8 +91,8 @@ def held(rule_set: RuleSet, ways: Ways, asked: Demand, friction: float) -> tuple
         raise OutOfRangeError("friction", friction, "0 to 1", SOURCE)
 
     return (
-        *(_sliding(rule_set, ways, asked, each, friction) for each in asked.slides),
-        *(_tipping(rule_set, ways.rated, asked, each) for each in asked.tips),
+        *(_sliding(rule_set, ways, asked, each, friction, settled) for each in asked.slides),
+        *(_tipping(rule_set, ways.rated, asked, each, settled) for each in asked.tips),
     )
 
 
@@ -126,33 +130,40 @@ def pulls_at_need_dan(run: Held, without_direct: float) -> tuple[float, ...]:
     return tuple(share * pull for pull in run.pulls_dan)
 
 
-def _sliding(rule_set: RuleSet, ways: Ways, asked: Demand, slide: Slide, friction: float) -> Held:
+def _sliding(
+    rule_set: RuleSet, ways: Ways, asked: Demand, slide: Slide, friction: float, settled: bool
+) -> Held:
     """Against breaking strength where it is known; where not, the rating stands in for it, which is stricter."""
     what = ways.breaking if slide.against_breaking and ways.breaking is not None else ways.rated
     rules = RULES[rule_set]
     share = 1.0 / asked.fs if rules.tie_downs_count else 0.0
-    found = slides(what, asked.direction.way, slide.downward, friction, rules.direct_friction_share, share)
+    found = slides(what, asked.direction.way, slide.downward, friction, rules.direct_friction_share, share, settled)
     beyond = ", breaking strength" if slide.against_breaking else ""
     title = f"sliding {asked.direction.value}{beyond}"
-    return _told(title, slide.push, found.found, found.settled, found.with_direct, True)
+    return _told(title, slide.push, found.found, _push(found.settled) if settled else None, found.with_direct, True)
 
 
-def _tipping(rule_set: RuleSet, what: Prepared, asked: Demand, tip: Tip) -> Held:
+def _tipping(rule_set: RuleSet, what: Prepared, asked: Demand, tip: Tip, settled: bool) -> Held:
     share = 1.0 / asked.fs if RULES[rule_set].tie_downs_count else 0.0
     way = asked.direction.way
     counted = RULES[rule_set].moment_share
     found = tips_at(what, way, tip.downward, tip.tension, share, counted)
-    half = tips_at(what, way, tip.downward, tip.tension, share * SETTLED, counted) if what.body.strands else found
+    half = found
+    if settled and what.body.strands:
+        half = tips_at(what, way, tip.downward, tip.tension, share * SETTLED, counted)
     by = ", half of LC" if tip.tension is Tension.HALF_LC else ""
-    return _told(f"tipping {asked.direction.value}{by}", tip.push, found, half, what.legs > 0, False)
+    return _told(f"tipping {asked.direction.value}{by}", tip.push, found, _push(half) if settled else None, what.legs > 0, False)
 
 
 def _told(
-    title: str, need: float, found: Withstood | None, settled: Withstood | None, direct: bool, equality_holds: bool
+    title: str, need: float, found: Withstood | None, settled: float | None, direct: bool, equality_holds: bool
 ) -> Held:
-    have = NOT_EVEN_STANDING if found is None else found.push
+    have = _push(found)
     return Held(
-        title, need, have, have if found is None else found.straight,
-        NOT_EVEN_STANDING if settled is None else settled.push, direct, equality_holds,
+        title, need, have, have if found is None else found.straight, settled, direct, equality_holds,
         () if found is None else found.pulls,
     )
+
+
+def _push(found: Withstood | None) -> float:
+    return NOT_EVEN_STANDING if found is None else found.push

@@ -58,11 +58,15 @@ class Strand:
 
 @dataclass(frozen=True)
 class Block:
-    """Headboard, chock or bolt: pushes level, towards the load, at one height."""
+    """Headboard, chock or bolt: pushes level, towards the load, at one height.
+
+    One that gives before it holds counts beside reduced friction only, as direct lashings do.
+    """
 
     at: Vec
     towards: Vec
     most_dan: float
+    gives: bool = False
 
 
 @dataclass(frozen=True)
@@ -186,7 +190,7 @@ def _level_block(block: Block) -> Block:
     if block.towards[2] != 0.0 or not size > 0.0:
         raise OutOfRangeError("way a block pushes", tuple(block.towards), "a level way", SOURCE)
 
-    return Block(plain(block.at), times(plain(block.towards), 1.0 / size), float(block.most_dan))
+    return Block(plain(block.at), times(plain(block.towards), 1.0 / size), float(block.most_dan), block.gives)
 
 
 def wrench(at: Vec, force: Vec) -> tuple[float, ...]:

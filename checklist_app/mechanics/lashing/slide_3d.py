@@ -79,14 +79,16 @@ def slides_at(
 
 
 def slides(
-    what: Prepared, way: Vec, downward: float, friction: float, reduced: float, tie_down_share: float
+    what: Prepared, way: Vec, downward: float, friction: float, reduced: float, tie_down_share: float,
+    settle: bool = True,
 ) -> Slides:
     """Sliding by the better of blocks and tie-downs at full friction, and everything at the reduced friction.
 
     A lashing may be left out of account, never do harm. It is worked out again with half the tension of tie-downs.
 
     Source:
-        STATICS_LASHED_BODY; EN_12195_1 and CTU_ANNEX_7 for the reduced friction.
+        STATICS_LASHED_BODY; EN_12195_1 and CTU_ANNEX_7 for the reduced friction, which is taken beside a block that
+        gives before it holds too.
 
     Args:
         what: the body, made ready.
@@ -95,6 +97,7 @@ def slides(
         friction: μ on this face [-].
         reduced: share of it that counts beside direct lashings [-], 0 to 1.
         tie_down_share: 1 / fs, or 0 where tie-downs give nothing [-].
+        settle: with half the tension too; else both are told as the first.
 
     Returns:
         What is withstood, now and settled.
@@ -111,21 +114,25 @@ def slides(
         0.1
     """
     required_run(way, downward, friction, tie_down_share)
-    key = ("slides", way, downward, friction, reduced, tie_down_share)
+    key = ("slides", way, downward, friction, reduced, tie_down_share, settle)
     known = what.found.get(key)
     if isinstance(known, Slides):
         return known
-    tries = [_without(what, friction), *(_with_pulls(what, way, reduced * friction) if what.legs else [])]
+    yields = any(block.gives for block in what.body.blocks)
+    tries = [_without(what, friction), *(_with_pulls(what, way, reduced * friction) if what.legs or yields else [])]
     found, direct = _best(what, way, downward, tie_down_share, tries)
     settled = found
-    if what.body.strands and tie_down_share > 0.0:
+    if settle and what.body.strands and tie_down_share > 0.0:
         settled, _ = _best(what, way, downward, tie_down_share * SETTLED, tries)
     what.found[key] = told = Slides(found, direct, settled)
     return told
 
 
 def _without(what: Prepared, friction: float) -> _Try:
-    return _Try(_grip(friction), (0.0,) * what.legs + what.limits[what.legs:], False)
+    """Direct lashings left out, and what gives before it holds."""
+    blocks = zip(what.body.blocks, what.limits[what.legs:], strict=True)
+    rigid = tuple(0.0 if block.gives else limit for block, limit in blocks)
+    return _Try(_grip(friction), (0.0,) * what.legs + rigid, False)
 
 
 def _with_pulls(what: Prepared, way: Vec, friction: float) -> list[_Try]:

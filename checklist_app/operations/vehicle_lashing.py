@@ -1,0 +1,26 @@
+"""Lashing on a vehicle: everything the operation is made of, proved when imported."""
+
+from checklist_app.operations.lashing import (
+    bodies,
+    deck_checks,
+    deck_friction,
+    ends,
+    friction_there,
+    holding_checks,
+    route,
+    runs,
+    ship,
+    vehicle_entries,
+    vehicle_there,
+)
+from checklist_app.operations.lashing.example import ON_VEHICLE as EXAMPLE
+from checklist_app.operations.table import Table
+
+NAME, WORDS = "vehicle_lashing", "Lashing on a vehicle"
+MODULES = (
+    vehicle_entries, route, ship, friction_there, deck_friction, ends, vehicle_there, bodies, runs, holding_checks,
+    deck_checks,
+)
+TABLE = Table(*MODULES)
+
+__all__ = ["EXAMPLE", "MODULES", "NAME", "TABLE", "WORDS"]
