@@ -87,11 +87,12 @@ class Clause:
     at_limit: AtLimit = AtLimit.ALLOWED
     close: float = 0.0
     trial_tells: bool = False
+    smooth: bool = False
 
 
 def check(
     title: str, *, unit: str = "", source: str = "", rule_set: str = "", at_limit: AtLimit = AtLimit.ALLOWED,
-    close: float = 0.0, trial_tells: bool = False,
+    close: float = 0.0, trial_tells: bool = False, smooth: bool = False,
 ) -> Callable[[F], F]:
     """Make a function a check.
 
@@ -103,8 +104,9 @@ def check(
         at_limit: what the clause says of demand equal to capacity.
         close: close margin of a limit, in its unit.
         trial_tells: a trial will measure it: what is over only at its worst is close until then.
+        smooth: its capacity is no rating with steps: it moves with the entries as the demand does.
     """
-    clause = Clause(title, unit, source, rule_set, at_limit, close, trial_tells)
+    clause = Clause(title, unit, source, rule_set, at_limit, close, trial_tells, smooth)
 
     def decorate(function: F) -> F:
         function.__dict__["clause"] = clause

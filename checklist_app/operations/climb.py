@@ -56,6 +56,8 @@ class Climb:
             bent: entries that alone are worst between their ends, or best.
         """
         tops = [found, *(self.up(begin) for begin in (found.point, self._mirrored(found.point), *others))]
+        if self.clause.smooth:
+            return max([*tops, *(self._inside(top, bent, False) for top in tops[:1] if bent)], key=_badness)
         seen = {_rules(top) for top in tops}
         begins = [self.tried(corner) for corner in corners]
         for begin in begins:
@@ -68,7 +70,7 @@ class Climb:
         if several or bent:
             inside = self.variables if several else bent
             tops += [self._inside(top, inside, in_pairs=several) for top in _one_each(tops)]
-        return max(tops, key=lambda top: top.badness)
+        return max(tops, key=_badness)
 
     def up(self, point: Point) -> Best:
         """The top of the hill that a point lies on, by the ends of the ranges."""
@@ -145,6 +147,10 @@ class Climb:
     def _mirrored(self, point: Point) -> Point:
         levels = {variable.slot: variable.levels for variable in self.variables}
         return {where: levels[where][2 - levels[where].index(level)] for where, level in point.items()}
+
+
+def _badness(top: Best) -> tuple[int, float]:
+    return top.badness
 
 
 def to_ends(variables: Iterable[Variable], point: Point) -> Iterator[Point]:

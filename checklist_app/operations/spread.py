@@ -18,7 +18,7 @@ from checklist_app.operations.nest import Nest, ancestors, feeds
 from checklist_app.operations.plan import Plan, Step
 from checklist_app.operations.quicker import hanging_on_search, never, remembering, strewn
 
-IN_FULL = 6
+IN_FULL, IN_FULL_SMOOTH = 6, 4
 STREWN, BEGINS = 8, 2
 
 
@@ -146,10 +146,11 @@ class Search:
     def _to_try(self, slot: int, ranked: Sequence[int]) -> tuple[Any, ...]:
         """What is tried in full, and what stays at its own worst."""
         clause, alone = self.checks[slot], self.alone[slot]
+        most = IN_FULL_SMOOTH if clause.smooth else IN_FULL
         settled = tuple(
-            (i, max(alone[i], key=lambda trial: badness(trial.result, clause)).level) for i in ranked[IN_FULL:]
+            (i, max(alone[i], key=lambda trial: badness(trial.result, clause)).level) for i in ranked[most:]
         )
-        return tuple((i, _levels(alone[i], clause)) for i in sorted(ranked[:IN_FULL])), settled
+        return tuple((i, _levels(alone[i], clause)) for i in sorted(ranked[:most])), settled
 
     def _in_full(self, tried: Any, settled: Any, slots: Sequence[int]) -> dict[int, Best]:
         start = self.values.copy()
@@ -187,7 +188,8 @@ class Search:
     def _top(self, slot: int, ranked: Sequence[int], climb: Climb, best: Best) -> Best:
         alone, clause = self.alone[slot], self.checks[slot]
         bent = [self.variables[i] for i in ranked if len(_levels(alone[i], clause)) > 2 or self.variables[i].unknown]
-        corners = self.corners.of(slot) if isinstance(best.result, Strength) else ()
+        stepped = isinstance(best.result, Strength) and not clause.smooth
+        corners = self.corners.of(slot) if stepped else ()
         begins = sorted(map(climb.tried, self.scattered.get(slot, ())), key=lambda begin: begin.badness, reverse=True)
         others = [begin.point for begin in begins[:BEGINS]]
         return climb.worst(best, others, corners, bent[:IN_FULL])
@@ -196,6 +198,6 @@ class Search:
 def _levels(trials: list[Trial], clause: Clause) -> tuple[float, ...]:
     """Both ends; the middle too, unless alone it lies strictly between them."""
     low, middle, high = (badness(trial.result, clause) for trial in trials)
-    between = low < middle < high or high < middle < low
+    between = low < middle < high or high < middle < low or clause.smooth and middle < max(low, high)
     levels = [trial.level for trial in (trials[::2] if between else trials)]
     return tuple(dict.fromkeys(levels))
