@@ -19,12 +19,30 @@ STRAIGHT_LIFT_CAUTIONS = (
     "The load is known at its eyes and its centre of gravity: what reaches out beyond the eyes comes lower, and higher,"
     " when it tilts.",
 )
-PALLET_LASHING_CHECKS = ("sliding", "tipping", "lashing_strength")
-VEHICLE_LASHING_CHECKS = ("sliding", "tipping", "lashing_strength", "deck_sliding", "deck_tipping")
+LASHING_CHECKS = (
+    "sliding", "tipping", "lashing_strength", "wandering", "lashing_number", "aggregate_wll", "held_down",
+    "pallet_strength", "overhang", "strap_through_pallet", "pallet_usable", "steel_on_steel", "edge_guarded",
+    "tie_down_label", "lashing_usable", "slope_agrees", "heading_agrees",
+)
+PALLET_LASHING_CHECKS = (*LASHING_CHECKS, "floor_load", "fork_tilt")
+VEHICLE_LASHING_CHECKS = (
+    *LASHING_CHECKS, "deck_sliding", "deck_tipping", "load_wandering", "anchor_rating", "headboard_rating", "on_deck",
+    "vehicle_usable", "payload", "load_plan", "front_axle", "rear_axle", "deck_floor",
+)
 LASHING_CAUTIONS = (
     *CAUTIONS,
-    "The middle between the feet is taken to stand on the middle of the pallet.",
-    "By Annex 13 of the CSS Code only the ship is looked at: the road to it is a task of its own, by rules for the road.",
+    "The middle between the feet is taken to stand on the middle of the pallet, its longer side along theirs.",
+    "A load on feet bears evenly on a pallet only over a spreader under them.",
+    "The load is taken as stiff and whole: what is loose on it, and thin walls of a crate, hold nothing and are held by"
+    " nothing.",
+    "Tension falls as load and straps settle: draw all lashings again after 10 to 50 km, and after every halt.",
+    "When it is unloaded the last two lashings stay on until hook or truck holds it.",
+    "By Annex 13 of the CSS Code only the ship is looked at: the road to it is a task of its own, by other rules.",
+)
+VEHICLE_LASHING_CAUTIONS = (
+    *LASHING_CAUTIONS,
+    "The load is taken to stand in the middle of the width of the deck.",
+    "Whoever drives may refuse the load, and looks at it himself before he leaves.",
 )
 OPERATIONS = {
     operation.name: operation
@@ -35,11 +53,11 @@ OPERATIONS = {
         ),
         Operation(
             pallet_lashing.NAME, pallet_lashing.WORDS, pallet_lashing.TABLE, pallet_lashing.EXAMPLE,
-            PALLET_LASHING_CHECKS, cautions=LASHING_CAUTIONS,
+            PALLET_LASHING_CHECKS, class_quantity="lashing_class", cautions=LASHING_CAUTIONS,
         ),
         Operation(
             vehicle_lashing.NAME, vehicle_lashing.WORDS, vehicle_lashing.TABLE, vehicle_lashing.EXAMPLE,
-            VEHICLE_LASHING_CHECKS, cautions=LASHING_CAUTIONS,
+            VEHICLE_LASHING_CHECKS, class_quantity="lashing_class", cautions=VEHICLE_LASHING_CAUTIONS,
         ),
     )
 }

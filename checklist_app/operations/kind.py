@@ -31,6 +31,7 @@ class Kind:
         """The name a kept version carries.
 
         Example:
+            >>> from checklist_app.operations.kinds import KINDS
             >>> KINDS["flat_sling"].schema
             'flat_sling/1'
         """

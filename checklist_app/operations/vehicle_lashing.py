@@ -1,16 +1,24 @@
 """Lashing on a vehicle: everything the operation is made of, proved when imported."""
 
 from checklist_app.operations.lashing import (
+    agree,
     bodies,
     deck_checks,
     deck_friction,
     ends,
     friction_there,
     holding_checks,
+    lashing_class,
+    lashing_states,
+    metal,
+    number,
+    on_pallet,
     route,
     runs,
     ship,
+    vehicle_checks,
     vehicle_entries,
+    vehicle_loads,
     vehicle_there,
 )
 from checklist_app.operations.lashing.example import ON_VEHICLE as EXAMPLE
@@ -19,7 +27,7 @@ from checklist_app.operations.table import Table
 NAME, WORDS = "vehicle_lashing", "Lashing on a vehicle"
 MODULES = (
     vehicle_entries, route, ship, friction_there, deck_friction, ends, vehicle_there, bodies, runs, holding_checks,
-    deck_checks,
+    deck_checks, number, on_pallet, vehicle_checks, vehicle_loads, metal, lashing_states, agree, lashing_class,
 )
 TABLE = Table(*MODULES)
 

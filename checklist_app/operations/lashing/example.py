@@ -62,6 +62,7 @@ ON_PALLET: Input = {
     "entries": LOAD | {
         "floor_kg_m": {"not_used": "solid ground"},
         "forks_apart_m": _how(1.0), "forks_reach_m": _how(1.15),
+        "forks_enter": "from a side, the forks across its length",
     },
     "lashings": [
         _diagonal(number, label, forward, left) | _at("anchor", 0.85 * forward, 0.55 * left, 0.0)

@@ -92,19 +92,14 @@ def deck_lashed(
     return lashed(rule_set, Face.PALLET_ON_DECK, standing, legs, blocked, ends_off_m, pallet_height_m)
 
 
-def deck_half_length_m(pallet: Pallet, base_length_m: float, base_width_m: float) -> float:
-    """Half of what the pallet measures forwards: its longer side lies along the longer side of what stands on it."""
-    return _along_m(pallet, base_length_m, base_width_m) / 2.0
+def deck_half_length_m(pallet_along_m: float) -> float:
+    """Half of what the pallet measures forwards."""
+    return pallet_along_m / 2.0
 
 
-def deck_half_width_m(pallet: Pallet, base_length_m: float, base_width_m: float) -> float:
+def deck_half_width_m(pallet_across_m: float) -> float:
     """Half of what the pallet measures from left to right."""
-    return (pallet.length_m + pallet.width_m - _along_m(pallet, base_length_m, base_width_m)) / 2.0
-
-
-def _along_m(pallet: Pallet, base_length_m: float, base_width_m: float) -> float:
-    longer_first = pallet.length_m >= pallet.width_m
-    return pallet.length_m if (base_length_m >= base_width_m) is longer_first else pallet.width_m
+    return pallet_across_m / 2.0
 
 
 @kept
@@ -140,17 +135,22 @@ def held_deck(rule_set: RuleSet, deck_lashed: Lashed, asked: Asked, deck_frictio
     return all_runs(rule_set, deck_lashed, asked, deck_friction_there)
 
 
+def deck_face_friction(deck_friction_there: float, pallet: Pallet) -> float:
+    """Friction on the deck, where a pallet makes that a face of its own."""
+    return deck_friction_there
+
+
 @at_nominal
 @across("lashing")
 def lashing_pull_dan(
     rule_set: RuleSet, lashing: tuple[str, ...], legs: tuple[Legs, ...], load_lashed: Lashed,
     load_friction_there: float, held_load: tuple[Runs, ...], deck_lashed: Lashed | None,
-    deck_friction_there: float | None, held_deck: tuple[Runs | None, ...],
+    deck_face_friction: float | None, held_deck: tuple[Runs | None, ...],
 ) -> tuple[float, ...]:
     """What each lashing pulls when the load is pushed as the rules ask, or as much as it withstands; on both faces."""
     faces = [(load_lashed, load_friction_there, held_load)]
     on_deck = tuple(each for each in held_deck if each is not None)
-    if deck_lashed is not None and deck_friction_there is not None:
-        faces.append((deck_lashed, deck_friction_there, on_deck))
+    if deck_lashed is not None and deck_face_friction is not None:
+        faces.append((deck_lashed, deck_face_friction, on_deck))
 
     return greatest_pulls(rule_set, lashing, legs, faces)
