@@ -38,7 +38,10 @@ def large(check: Check) -> Figure:
         figure, _, unit = words.margin_said(judged).replace("°", "\u00a0°").partition("\u00a0")
         return Figure(figure, unit)
 
-    return Figure("not in order" if check.verdict is Verdict.OVER else "in order")
+    if check.verdict is Verdict.OVER:
+        return Figure("not in order")
+
+    return Figure("caution" if check.caution else "in order")
 
 
 def note(check: Check) -> str:

@@ -35,10 +35,16 @@ class Limit(NamedTuple):
 
 
 class State(NamedTuple):
-    """Holds or not, with the reason in one sentence."""
+    """Holds or not, with the reason in one sentence; one that holds may carry a caution: seen, never deciding."""
 
     holds: bool
     reason: str
+    caution: str = ""
+
+    @property
+    def words(self) -> str:
+        """The reason, and the caution after it."""
+        return f"{self.reason}: {self.caution}" if self.caution else self.reason
 
 
 Outcome = Strength | Limit | State
@@ -215,6 +221,11 @@ class Check:
     def computed(self) -> bool:
         """Whether there is a result that can be held against a limit."""
         return self.verdict in (Verdict.WITHIN, Verdict.CLOSE, Verdict.OVER)
+
+    @property
+    def caution(self) -> str:
+        """What somebody should mind although it holds; empty where there is nothing."""
+        return next((o.caution for o in (self.outcome, self.worst) if isinstance(o, State) and o.holds is True), "")
 
     @property
     def stopped(self) -> Stopped | None:

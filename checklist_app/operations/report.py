@@ -97,7 +97,8 @@ def _check(ev: Evaluation, check: Check) -> dict[str, Any]:
         "source": clause.source,
         "source_words": source.words() if source else clause.source,
         "source_status": source.status.value if source else "not registered",
-        "reason": check.outcome.reason if isinstance(check.outcome, State) else None,
+        "reason": check.outcome.words if isinstance(check.outcome, State) else None,
+        "caution": check.caution or None,
         "note": note(check),
         "working": [line.text for line in working(ev, check.name)],
     }
@@ -156,6 +157,16 @@ def plain(value: Any) -> Any:
     return {name: plain(part) for name, part in value._asdict().items()}
 
 
+def _minded(ev: Evaluation) -> dict[tuple[str, str], list[str]]:
+    """The cautions that checks carry, each once, with the rows that carry it."""
+    found: dict[tuple[str, str], list[str]] = {}
+    for check in ev.checks:
+        if check.computed and check.caution:
+            rows = found.setdefault((check.clause.title, check.caution), [])
+            rows += [check.row.replace("_", " ")] if check.row else []
+    return found
+
+
 def _cautions(ev: Evaluation) -> Iterator[str]:
     from_memory = dict.fromkeys(
         check.clause.title for check in ev.checks
@@ -163,6 +174,8 @@ def _cautions(ev: Evaluation) -> Iterator[str]:
     )
     for words in from_memory:
         yield f"{words}: its limit is from memory, and may only make the verdict stricter"
+    for (title, caution), rows in _minded(ev).items():
+        yield f"{', '.join((title, *rows))}: {caution}"
     for check in ev.checks:
         if note(check) not in ("", MEASURED):
             yield f"{check.clause.title}: {note(check)}"

@@ -107,7 +107,7 @@ def demand_said(check: Check) -> str:
     if isinstance(outcome, Stopped):
         return str(outcome)
     if isinstance(outcome, State):
-        return outcome.reason
+        return outcome.words
 
     unit, over = check.clause.unit, check.nominal_verdict is Verdict.OVER
     return f"{figure(outcome.demand, unit, up=over and _up(outcome))} of {said(outcome.capacity, unit)}"

@@ -58,7 +58,10 @@ def used(check: Check) -> str:
     if "why" in check:
         return str(check["verdict"])
 
-    return "not in order" if check["verdict"] == "over limit" else "in order"
+    if check["verdict"] == "over limit":
+        return "not in order"
+
+    return "caution" if check.get("caution") else "in order"
 
 
 def percentage(of: Mapping[str, Any]) -> str:

@@ -195,7 +195,6 @@ CHECK_CASES: Mapping[str, Task] = {
     "eye_marking": lift({"eye": STAMPED}),
     "chemicals_resisted": lift(both=WEBBING, chemicals=Chemical.ALKALI),
     "slip": SLIPS,
-    "leg_upright": lift(both={"leg_length_m": 2.5}, highest_hook_m=9.0, room_height_m=9.0),
     "angle_agrees": lift({"leg_angle_read_deg": 20.0}),
     "legs_carry": four({"left_front": {"leg_length_m": 1.55}}),
     "push_stability": TOP_HEAVY,
@@ -206,4 +205,5 @@ CHECK_CASES: Mapping[str, Task] = {
     "hook_load_cell_usable": two_hooks(each_hook={"hook_load_cell": late("load_cell", length_m=None)}),
 }
 # They tell how four legs share, and what is left over an edge or in heat: that counts, or is refused, in the strength.
-TELLS_ONLY = {"sharing", "edge", "temperature"}
+# A steep leg is a caution, which decides nothing.
+TELLS_ONLY = {"sharing", "edge", "temperature", "leg_upright"}

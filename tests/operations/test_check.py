@@ -162,3 +162,12 @@ def test_the_decorator_keeps_what_never_changes() -> None:
         return Strength(1.0, 2.0)
 
     assert hoist.__dict__["clause"] == Clause("hoist", "t", "PLATE", "plates", AtLimit.REFUSED)
+
+
+def test_a_caution_decides_nothing_and_governs_nothing() -> None:
+    minded = made("steep", State(True, "hangs 11°", "steeper than 15°"))
+    low = made("low", Strength(0.1, 1.0))
+    assert minded.verdict is Verdict.WITHIN and minded.caution == "steeper than 15°"
+    assert governs([minded, low]) is low and overall([minded, low]) is Verdict.WITHIN
+    assert low.caution == "" and made("waits", Waits("legs")).caution == ""
+    assert made("failed", State(False, "late", "mind it")).caution == ""

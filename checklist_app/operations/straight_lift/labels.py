@@ -4,7 +4,7 @@ from math import ceil
 
 from checklist_app.operations.check import Check, highest_utilisation
 
-ANGLES = ("leg_angle", "leg_upright", "angle_agrees")
+ANGLES = ("leg_angle", "angle_agrees")
 
 
 def metres(length_m: float) -> str:

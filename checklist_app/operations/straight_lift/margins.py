@@ -18,6 +18,10 @@ from checklist_app.operations.straight_lift.as_hang import as_hang
 from checklist_app.operations.straight_lift.choices import ShareRule
 
 STEEP_DEG = legs.nearly_vertical_below_deg()
+STEEP = (
+    "steeper than 15° on a common hook suits a stud, but holds the load less steadily against swinging and turning: "
+    "lift and travel slowly"
+)
 HOUSE = "settings of the house"
 
 
@@ -92,10 +96,12 @@ def legs_carry(leg_slack_m: float, several_legs: bool) -> Limit:
 
 
 @each("leg")
-@check("leg not too steep", unit="°", source="EN_818_6", rule_set="EN 818-6, a caution below 15°", close=STEEP_DEG)
-def leg_upright(leg_angle_deg: float, legs_meet: bool) -> Limit:
-    """How much steeper than 15° from vertical: legs gathered so steeply hold a load unsteadily."""
-    return Limit(STEEP_DEG - leg_angle_deg, STEEP_DEG)
+@check("leg not too steep", source="EN_818_6", rule_set="EN 818-6, a caution below 15°")
+def leg_upright(planned_leg_angle_deg: float, legs_meet: bool) -> State:
+    """Steeper than 15° from vertical is a caution, never a failure: a straight pull is what a stud wants."""
+    hangs = f"hangs {planned_leg_angle_deg:.1f}° from vertical"
+
+    return State(True, hangs, "" if planned_leg_angle_deg >= STEEP_DEG else STEEP)
 
 
 @each("leg")

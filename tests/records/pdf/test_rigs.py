@@ -138,3 +138,17 @@ def test_views_stand_beside_each_other_at_one_standard_scale() -> None:
 def test_titles_say_the_rows_as_they_are_called() -> None:
     assert figures.title({"title": "sling", "row": "left_front"}) == "Sling, left front"
     assert figures.spoken("leg_m[right_rear]").endswith(", right rear")
+
+
+def test_a_caution_stands_beside_its_check_and_among_the_cautions(
+        plain: dict[str, Any], store: Store, tmp_path: Path) -> None:
+    ev = assess(TABLE, lift(both={"leg_length_m": 2.5}, highest_hook_m=9.0, room_height_m=9.0))
+    told = evaluation(report(OPERATIONS["straight_lift"], ev))
+    (left,) = (check for check in told["checks"] if check["name"] == "leg_upright[left]")
+    file = tmp_path / "steep.pdf"
+    file.write_bytes(paper(plain | {"evaluation": told}, store.parts.get))
+    words = " ".join(pages(file))
+
+    assert (figures.used(left), left["verdict"]) == ("caution", "within limit")
+    assert "Leg not too steep, left: caution, within limit" in words
+    assert "Leg not too steep, left, right: steeper than 15° on a common hook" in words
