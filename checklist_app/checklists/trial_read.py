@@ -1,6 +1,4 @@
 """One trial as it was read: the rig that was kept with it, and its tilts with the side that hung low."""
-from typing import Any
-
 from checklist_app.checklists.places import label
 from checklist_app.checklists.running import Running
 from checklist_app.operations.graph import Obtained
@@ -40,7 +38,8 @@ def _tilt(now: Running, row: str, name: str) -> tuple[float, float]:
         raise NotTold(f"Trial {label(row)}: read both tilts, then it says where the centre of gravity lies.")
     off = _off_deg(said)
     asked, positive, level, question = SIDES[name]
-    side: Any = now.task.answers.get(Key(asked, row_label))
+    found = now.task.answers.get(Key(asked, row_label))
+    side = found if isinstance(found, LowEnd | LowSide) else None
     if said.value <= off and side in (None, level):
         return 0.0, off + said.value
     if side is None:

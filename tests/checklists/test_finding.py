@@ -115,6 +115,10 @@ def test_a_tilt_without_a_side_tells_nothing_and_asks(released: Yard) -> None:
     released.say("trial/01-1/low_end", {"type": "withdrawn"})
     found = finding(running(released.world, TASK))
     assert found is not None and not found.adopt and "Which end hung low?" in found.waits
+    for unsaid in (values.not_used(), values.dont_know()):
+        released.say("trial/01-1/low_end", unsaid)
+        asked_again = finding(running(released.world, TASK))
+        assert asked_again is not None and "Which end hung low?" in asked_again.waits
     released.say("trial/01-1/low_end", values.choice("neither, it hangs level"))
     found = finding(running(released.world, TASK))
     assert found is not None and not found.adopt and "is not level" in found.waits

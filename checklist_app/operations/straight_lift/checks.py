@@ -10,7 +10,7 @@ from checklist_app.mechanics.slings import en_modes
 from checklist_app.mechanics.weight import KG_IN_T
 from checklist_app.operations.check import AtLimit, Limit, Strength, check
 from checklist_app.operations.gear import Eye, Hoist, Hook, LoadCell, MasterLink, PickPoint, Shackle, Sling
-from checklist_app.operations.graph import CannotAssess, NotApplicable, each
+from checklist_app.operations.graph import CannotAssess, NotApplicable, dont_know, each
 from checklist_app.operations.settings import (
     HEADROOM_CLOSE_BELOW,
     HEADROOM_LEFT,
@@ -22,6 +22,8 @@ from checklist_app.operations.settings import (
     TILT_CLOSE_FROM,
     TILT_LIMIT,
 )
+from checklist_app.operations.straight_lift.trial_entries import LowEnd, LowSide
+from checklist_app.operations.straight_lift.trial_tilt import off_plan_deg
 
 PLATES = "rated load on plate and label"
 HOUSE = "settings of the house"
@@ -197,22 +199,36 @@ def _tilt(planned_deg: float, measured_deg: tuple[float, ...]) -> Limit:
     return Limit(abs(planned_deg), TILT_LIMIT.value)
 
 
+@dont_know("low_end")
+@each("trial")
+def low_end_unknown() -> LowEnd:
+    """As of what is said to hang level: it may lie to either end, and the worse is taken."""
+    return LowEnd.LEVEL
+
+
+@dont_know("low_side")
+@each("trial")
+def low_side_unknown() -> LowSide:
+    """As of what is said to hang level: it may lie to either side, and the worse is taken."""
+    return LowSide.LEVEL
+
+
 @check(
     "tilt at the trial against the plan", unit="°", source="HOUSE_SETTING", rule_set=HOUSE,
     close=TILT_AGREES_CLOSE.value,
 )
 def tilt_agrees(
     planned_tilt_along_deg: float, planned_tilt_across_deg: float, tilt_along_deg: tuple[float, ...],
-    tilt_across_deg: tuple[float, ...],
+    tilt_across_deg: tuple[float, ...], low_end: tuple[LowEnd | None, ...], low_side: tuple[LowSide | None, ...],
 ) -> Limit:
     """The greater difference, lengthwise or crosswise: more, and the strengths rest on another geometry than hung.
 
-    A measured tilt has no side: a load that hangs as much to the other side agrees here.
+    Where it was said which hung low, as much to the other side does not agree.
     """
     if not tilt_along_deg or not tilt_across_deg:
         raise NotApplicable("before the trial")
-    off_along_deg = abs(planned_tilt_along_deg - tilt_along_deg[-1])
-    off_across_deg = abs(planned_tilt_across_deg - tilt_across_deg[-1])
+    off_along_deg = off_plan_deg(planned_tilt_along_deg, tilt_along_deg[-1], low_end[-1])
+    off_across_deg = off_plan_deg(planned_tilt_across_deg, tilt_across_deg[-1], low_side[-1])
 
     return Limit(
         off_along_deg if off_along_deg >= off_across_deg else off_across_deg, TILT_AGREES_WITHIN.value, measured=True

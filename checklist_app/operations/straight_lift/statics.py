@@ -70,8 +70,8 @@ def gross_load_kn(gross_load_t: float) -> float:
 @at_nominal
 @when("planned_tilt_along_deg", cg_x_m=Known.YES)
 def tilt_along_as_planned(hung_tilt_along_deg: float) -> float:
-    """Tilt lengthwise as planned, without a side."""
-    return abs(hung_tilt_along_deg)
+    """Tilt lengthwise as planned; below 0 the right end hangs low."""
+    return hung_tilt_along_deg
 
 
 @when("planned_tilt_along_deg", cg_x_m=Known.NO)
@@ -84,8 +84,8 @@ def no_tilt_planned() -> float:
 
 @at_nominal
 def planned_tilt_across_deg(hung_tilt_across_deg: float) -> float:
-    """Tilt crosswise as planned, without a side."""
-    return abs(hung_tilt_across_deg)
+    """Tilt crosswise as planned; below 0 the rear side hangs low."""
+    return hung_tilt_across_deg
 
 
 @each("leg")
