@@ -78,7 +78,10 @@ class Arc:
 
 @dataclass(frozen=True)
 class Text:
-    """Words beside a point; `lower` moves them down by so many lines of text."""
+    """Words beside a point; `lower` moves them down by so many lines of text, `along` right by so many times its size.
+
+    Words at one point are one block, and a block with `along` is a table.
+    """
 
     at: Point
     words: str
@@ -86,6 +89,7 @@ class Text:
     anchor: Anchor = Anchor.START
     lower: float = 0.0
     about: tuple[str, ...] = ()
+    along: float = 0.0
 
 
 @dataclass(frozen=True)
@@ -119,6 +123,7 @@ class Drawing:
     """What is drawn, what it says to those who cannot see it, and the hook that everything hangs on.
 
     `name` and `note` say from where it is looked at and what stands below it; `others` are further views of the same.
+    What is not `to_scale` is a chart: its lengths are no metres.
     """
 
     label: str
@@ -127,6 +132,7 @@ class Drawing:
     name: str = ""
     note: str = ""
     others: tuple["Drawing", ...] = ()
+    to_scale: bool = True
 
     def leaves(self) -> tuple[Leaf, ...]:
         """Everything as lines, polylines and texts: all that a back end must know."""

@@ -9,12 +9,12 @@ from checklist_app.operations import spread
 from checklist_app.operations.check import Check, Verdict, governs, overall
 from checklist_app.operations.drawing import Drawing
 from checklist_app.operations.drawing_worst import with_worst
-from checklist_app.operations.graph import NotApplicable, Stopped
+from checklist_app.operations.graph import NotApplicable, Range, Stopped
 from checklist_app.operations.hoped import hopeless
 from checklist_app.operations.loop import run
 from checklist_app.operations.plan import ALL, Plan
 from checklist_app.operations.table import Table
-from checklist_app.operations.task import Task, key_of
+from checklist_app.operations.task import Key, Task, key_of
 
 
 @dataclass(frozen=True)
@@ -124,9 +124,22 @@ def _unknown(plan: Plan) -> dict[int, tuple[str, ...]]:
     return hangs
 
 
+def _spreads(plan: Plan, values: list[Any], halted: Mapping[int, Stopped]) -> dict[str, Range]:
+    """By name, where each entry may lie that is not exactly known; what nobody knows, as far as it is published."""
+    found: dict[str, Range] = {}
+    for key, _, levels, unknown in plan.variables:
+        if not unknown:
+            found[str(key)] = Range(*levels)
+            continue
+        slot = plan.slots[Key(plan.table.worst_cases[key.name].name, key.row)]
+        if slot not in halted:
+            found[str(key)] = values[slot]
+    return found
+
+
 def _finish(plan: Plan, values: list[Any], halted: dict[int, Stopped], checks: tuple[Check, ...]) -> None:
     known = len(plan.start)
-    steps = plan.add_afterwards(checks)
+    steps = plan.add_afterwards(checks, _spreads(plan, values, halted))
     values.extend(plan.start[known:])
     halted.update({slot: why for slot, why in plan.stopped.items() if slot >= known})
     run(steps, values, halted)

@@ -12,8 +12,11 @@ from checklist_app.operations.drawing import Anchor, Drawing, Leaf, Line, Point,
 LINE_HIGH, BELOW, ABOVE, HALF_HIGH = 1.3, 0.22, 0.75, 0.35
 GAP, STRIDE, OUTWARDS_MOST, INWARDS_MOST, UP_MOST = 0.12, 0.5, 14, 3, 10
 INWARDS, UPWARDS = 1.6, 1.2
-WORDS_COVERED, MEMBER_CROSSED, LINE_CROSSED, OUTSIDE = 4000.0, 400.0, 60.0, 2000.0
-WEIGHTS = {Role.MEMBER: MEMBER_CROSSED, Role.GOVERNS: MEMBER_CROSSED, Role.WORST: 20.0}
+WORDS_COVERED, MEMBER_CROSSED, LINE_CROSSED, OUTSIDE = 4000.0, 400.0, 60.0, 4000.0
+HATCHING_CROSSED = 200.0
+WEIGHTS = {
+    Role.MEMBER: MEMBER_CROSSED, Role.GOVERNS: MEMBER_CROSSED, Role.WORST: 20.0, Role.GROUND: HATCHING_CROSSED
+}
 ROUND, COARSE, THICK = 24, 6, 0.2
 Segment = tuple[Point, Point, float]
 
@@ -51,17 +54,18 @@ class Put(NamedTuple):
 
 
 class Setting(NamedTuple):
-    """How a back end sets words: their size by role, their width, and the paper there is."""
+    """How a back end sets words: their size by role, their width, the paper there is, how deep ground is hatched."""
 
     sizes: Mapping[Role, float]
     width: Callable[[Text], float]
     paper: Box | None = None
+    hatched: float = 0.0
 
 
 def lettering(drawing: Drawing, at: Callable[[Point], Point], setting: Setting) -> list[Put]:
     """All words of a drawing; large blocks come first, then what stands in the middle of a dimension."""
     leaves = drawing.leaves()
-    lines = [segment for leaf in leaves for segment in _segments(leaf, at)]
+    lines = [segment for leaf in leaves for segment in (*_segments(leaf, at), *_hatching(leaf, at, setting.hatched))]
     texts = sorted((leaf for leaf in leaves if isinstance(leaf, Text)), key=lambda text: (text.at, text.anchor.value))
     blocks = [tuple(block) for _, block in groupby(texts, key=lambda text: (text.at, text.anchor))]
     placed: list[Put] = []
@@ -73,7 +77,7 @@ def lettering(drawing: Drawing, at: Callable[[Point], Point], setting: Setting) 
 def unmoved(text: Text, at: Point, setting: Setting) -> Put:
     """A line of words at its own point."""
     size, wide = setting.sizes[text.role], setting.width(text)
-    x = at[0] - {Anchor.START: 0.0, Anchor.MIDDLE: wide / 2.0, Anchor.END: wide}[text.anchor]
+    x = at[0] + text.along * size - {Anchor.START: 0.0, Anchor.MIDDLE: wide / 2.0, Anchor.END: wide}[text.anchor]
     y = at[1] - text.lower * size * LINE_HIGH - size * HALF_HIGH
     gap = GAP * size
 
@@ -159,6 +163,13 @@ def crosses(box: Box, start: Point, end: Point) -> bool:
     run, rise = x2 - x1, y2 - y1
     sides = [run * (y - y1) - rise * (x - x1) for x in (box.left, box.right) for y in (box.low, box.high)]
     return not (all(side > 0.0 for side in sides) or all(side < 0.0 for side in sides))
+
+
+def _hatching(leaf: Leaf, at: Callable[[Point], Point], deep: float) -> Iterator[Segment]:
+    """The foot of the strokes under the ground: who keeps off it and off the ground itself keeps off the hatching."""
+    if leaf.role is Role.GROUND and deep > 0.0:
+        for start, end, weight in _segments(leaf, at):
+            yield (start[0], start[1] - deep), (end[0], end[1] - deep), weight
 
 
 def _segments(leaf: Leaf, at: Callable[[Point], Point]) -> Iterator[Segment]:

@@ -1,12 +1,12 @@
 """A table and the shape of a task become a straight list of steps over numbered slots."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable, Mapping, Sequence
 from operator import itemgetter
 from typing import Any, NamedTuple
 
 from checklist_app.operations.answered import plainly
 from checklist_app.operations.graph import CannotAssess, DontKnow, Group, Known, Missing, NotUsed, Range, Stopped, Waits
-from checklist_app.operations.quantity import ALL_CHECKS, Quantity
+from checklist_app.operations.quantity import ALL_CHECKS, SPREADS, Quantity
 from checklist_app.operations.table import Table
 from checklist_app.operations.task import Key, Task
 
@@ -60,10 +60,11 @@ class Plan:
         fixed = self.table.groups[group].fixed
         return tuple(str(each.value) for each in fixed) if fixed else self.task.rows.get(group, ())
 
-    def add_afterwards(self, checks_slot_value: Any) -> list[Step]:
-        """The steps of what needs the finished checks."""
+    def add_afterwards(self, checks: Any, spreads: Mapping[str, Range]) -> list[Step]:
+        """The steps of what needs the finished checks, and where the entries may lie."""
         before = len(self.steps)
-        self.start[self._new(Key(ALL_CHECKS))] = checks_slot_value
+        for name, known in ((ALL_CHECKS, checks), (SPREADS, spreads)):
+            self.start[self._new(Key(name))] = known
         for name, ways in self.table.ways.items():
             if ways[0].afterwards:
                 self._one(Key(name))
@@ -202,13 +203,13 @@ class Plan:
         return self._step(key, way.run, args, tolerates, (*args, *counts), way.is_picture, way.held)
 
     def _seen_whole(self, way: Quantity, need: str) -> str | None:
-        if need == ALL_CHECKS or not self.table.many(way, need):
+        if need in (ALL_CHECKS, SPREADS) or not self.table.many(way, need):
             return None
         return need if need in self.table.groups else self.table.home[need]
 
     def _argument(self, way: Quantity, need: str, row: str | None) -> int:
-        if need == ALL_CHECKS:
-            return self.slots[Key(ALL_CHECKS)]
+        if need in (ALL_CHECKS, SPREADS):
+            return self.slots[Key(need)]
         many = self.table.many(way, need)
         if need in self.table.groups:
             return self._count(need) if many else self._row_itself(need, row)

@@ -8,7 +8,7 @@ from typing import TYPE_CHECKING, Any
 
 from checklist_app.operations.check import Check
 from checklist_app.operations.graph import Known, Range
-from checklist_app.operations.quantity import ALL_CHECKS, CHECK_KINDS, Quantity, TableError, plain
+from checklist_app.operations.quantity import ALL_CHECKS, CHECK_KINDS, SPREADS, Quantity, TableError, plain
 
 if TYPE_CHECKING:
     from checklist_app.operations.table import Table
@@ -57,6 +57,8 @@ def _prove_check(quantity: Quantity) -> None:
 def _prove_wire(table: "Table", quantity: Quantity, need: str) -> None:
     if need == ALL_CHECKS:
         return _prove_afterwards(quantity)
+    if need == SPREADS:
+        return _prove_spreads(quantity)
     if need not in table.home and need not in table.groups:
         raise TableError(f"{quantity.name} needs {need}, which is neither an entry nor a quantity")
     if need not in quantity.hints:
@@ -75,6 +77,11 @@ def _prove_wire(table: "Table", quantity: Quantity, need: str) -> None:
 def _prove_afterwards(quantity: Quantity) -> None:
     if quantity.hints.get(ALL_CHECKS) != tuple[Check, ...] or quantity.group or quantity.choice or quantity.is_check:
         raise TableError(f"{quantity.name}: `{ALL_CHECKS}: tuple[Check, ...]` is for a quantity of the task, no check")
+
+
+def _prove_spreads(quantity: Quantity) -> None:
+    if quantity.hints.get(SPREADS) != Mapping[str, Range] or not quantity.is_picture or not quantity.afterwards:
+        raise TableError(f"{quantity.name}: `{SPREADS}: Mapping[str, Range]` is for a drawing that takes the checks")
 
 
 def _given(table: "Table", name: str) -> set[Any]:

@@ -12,7 +12,7 @@ from checklist_app.operations.check import Limit, State, Strength
 from checklist_app.operations.drawing import Drawing
 
 CHECK_KINDS = (Strength, Limit, State)
-ALL_CHECKS = "checks"
+ALL_CHECKS, SPREADS = "checks", "spreads"
 
 
 class TableError(Exception):

@@ -12,7 +12,7 @@ DESK_FROM_PX, HOOK_ON_DESK = 600, 0.56
 MARGIN_PX = 10.0
 TALLEST = {False: 0.95, True: 0.75}
 SIZES = {role: 24.0 if role is Role.TEXT_BIG else 17.0 for role in Role}
-ROOM_BELOW_PX, HATCH_STEP_PX, HATCH_PX = 44.0, 11.0, 7.0
+ROOM_BELOW_PX, HATCH_STEP_PX, HATCH_PX = 66.0, 11.0, 7.0
 CLASSES = {
     Role.OUTLINE: "d-outline", Role.FINE: "d-fine", Role.SOLID: "d-solid", Role.MEMBER: "d-sling",
     Role.PLUMB: "d-plumb", Role.PLUMB_ON: "d-plumb d-plumb-on", Role.ANGLE: "d-arc", Role.MEASURE: "d-measure",
@@ -85,7 +85,7 @@ def fitted(drawing: Drawing, width: float, tallest: float | None = None) -> tupl
 def written(drawing: Drawing, view: View, height: float) -> list[Put]:
     """The words in their places, where need be a little below all lines; y goes up here, so it is below 0."""
     paper = Box(MARGIN_PX / 2.0, -height - ROOM_BELOW_PX, view.width - MARGIN_PX / 2.0, 0.0)
-    return lettering(drawing, lambda point: _upwards(view.at(point)), Setting(SIZES, _wide, paper))
+    return lettering(drawing, lambda point: _upwards(view.at(point)), Setting(SIZES, _wide, paper, HATCH_PX + 2.0))
 
 
 def _upwards(place: Point) -> Point:
@@ -110,7 +110,7 @@ class Extent:
 
     def at(self, scale: float) -> Box:
         """What all covers."""
-        beside = [at[0] * scale + wide for at, wide, _, _ in self.texts if wide]
+        beside = [at[0] * scale + far for at, wide, _, _ in self.texts if wide for far in (0.0, wide)]
         under = [at[1] * scale + low for at, _, low, _ in self.texts]
         over = [at[1] * scale + high for at, _, _, high in self.texts]
         hatched = [z * scale - HATCH_PX - 2.0 for z in self.grounds]
@@ -136,6 +136,7 @@ def _around(text: Text) -> tuple[float, float, float]:
     """How far words reach to their side, down and up from their point; those in the middle may be moved sideways."""
     box = unmoved(text, (0.0, 0.0), Setting(SIZES, _wide)).box
     wide = {Anchor.START: 1.0, Anchor.MIDDLE: 0.0, Anchor.END: -1.0}[text.anchor] * _wide(text)
+    wide += text.along * SIZES[text.role]
     return wide, box.low, box.high
 
 

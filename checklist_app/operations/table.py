@@ -7,7 +7,7 @@ from typing import Any
 
 from checklist_app.operations.graph import Entry, Group
 from checklist_app.operations.proof import prove
-from checklist_app.operations.quantity import ALL_CHECKS, Quantity, TableError, quantity_of
+from checklist_app.operations.quantity import ALL_CHECKS, SPREADS, Quantity, TableError, quantity_of
 
 __all__ = ["Table", "TableError"]
 
@@ -64,7 +64,7 @@ class Table:
             self.ways[quantity.name] = (quantity,)
 
     def _new(self, name: str, group: str | None) -> None:
-        if name in self.home or name in self.groups or name == ALL_CHECKS:
+        if name in self.home or name in self.groups or name in (ALL_CHECKS, SPREADS):
             raise TableError(f"{name} is there twice")
         self.home[name] = group
 

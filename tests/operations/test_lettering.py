@@ -9,7 +9,7 @@ from checklist_app.operations import letters
 from checklist_app.operations.drawing import Anchor, Drawing, Line, Point, Polyline, Role, Text, points_of
 from checklist_app.operations.evaluate import assess
 from checklist_app.operations.lettering import Box, Put, Setting, crosses, lettering
-from checklist_app.operations.svg import fitted, written
+from checklist_app.operations.svg import HATCH_PX, ROOM_BELOW_PX, fitted, written
 from checklist_app.shipped import shipped
 from tests.operations.some_lifts import some_lifts
 from tests.operations.straight_lift.lifts import TABLE, lift
@@ -57,6 +57,27 @@ def test_a_usual_and_a_narrow_lift_have_no_words_on_any_line(task: object) -> No
     assert not any(faults.values()), faults
 
 
+@pytest.mark.parametrize("width, tallest", [(390, None), (390, 0.72), (760, None)])
+def test_no_words_of_a_lift_lie_on_the_hatching(width: int, tallest: float | None) -> None:
+    low = lift(lift_height_m=0.05, both={"leg_length_m": 2.4}, highest_hook_m=8.0, room_height_m=9.0)
+    for task in [*some_lifts(8, seed=11), NARROW, low, lift()]:
+        drawing = assess(TABLE, task, with_spread=False).picture
+        assert isinstance(drawing, Drawing)
+        view, height = fitted(drawing, float(width), tallest)
+        (ground,) = [leaf for leaf in drawing.leaves() if leaf.role is Role.GROUND]
+        (left, top), (right, _) = (view.at(point) for point in points_of(ground))
+        hatching = Box(left, -top - 2.0 - HATCH_PX, right, -top)
+        for put in written(drawing, view, height):
+            assert not put.box.covers(hatching), put.text.words
+
+
+def test_words_in_columns_stand_side_by_side_and_keep_together() -> None:
+    parts = (Text((0.0, 0.0), "one"), Text((0.0, 0.0), "two", along=6.0), Text((0.0, 0.0), "three", lower=1.0))
+    puts = {put.text.words: put for put in lettering(Drawing("", (0.0, 0.0), parts), same, PLAIN)}
+    assert puts["two"].x - puts["one"].x == 60.0 and puts["two"].y == puts["one"].y
+    assert puts["three"].x == puts["one"].x
+
+
 def test_all_words_are_there_and_stand_on_the_paper() -> None:
     drawing = assess(TABLE, NARROW, with_spread=False).picture
     assert isinstance(drawing, Drawing)
@@ -64,7 +85,7 @@ def test_all_words_are_there_and_stand_on_the_paper() -> None:
     puts = written(drawing, view, height)
     said = sorted(leaf.words for leaf in drawing.leaves() if isinstance(leaf, Text))
     assert sorted(put.text.words for put in puts) == said
-    assert all(Box(0.0, -height - 44.0, 360.0, 0.0).holds(put.box) for put in puts)
+    assert all(Box(0.0, -height - ROOM_BELOW_PX, 360.0, 0.0).holds(put.box) for put in puts)
 
 
 def test_words_that_cover_nothing_stay_where_they_are() -> None:

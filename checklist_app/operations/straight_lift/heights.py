@@ -3,7 +3,8 @@
 from collections.abc import Iterator
 
 from checklist_app.operations.drawing import Dimension, Line, Primitive, Role
-from checklist_app.operations.straight_lift.hung import Hung, Look
+from checklist_app.operations.looks import Look
+from checklist_app.operations.straight_lift.hung import Hung
 from checklist_app.operations.straight_lift.labels import metres
 
 LEAST_WIDE_M = 0.2

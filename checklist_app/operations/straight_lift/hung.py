@@ -1,4 +1,4 @@
-"""The lift as it hangs, as plain points, and from where it is looked at.
+"""The lift as it hangs, as plain points, and which side of it is looked at.
 
 Hanging axes begin at the first hook: x level and lengthwise, y level and crosswise from front to rear, z upwards.
 """
@@ -8,10 +8,10 @@ from typing import NamedTuple
 
 from checklist_app.mechanics.hanging.body import frame
 from checklist_app.mechanics.vectors import Vec, dot, length, less, times
-from checklist_app.operations.drawing import Point
+from checklist_app.operations.looks import FROM_THE_FRONT, UPRIGHT, Look
 
 BEYOND_EYES, LEAST_BEYOND_M = 0.2, 0.03
-HOOK, UPRIGHT = Vec(0.0, 0.0, 0.0), Vec(0.0, 0.0, 1.0)
+HOOK = Vec(0.0, 0.0, 0.0)
 
 
 class Leg(NamedTuple):
@@ -53,22 +53,6 @@ class Hung(NamedTuple):
     governs: str = ""
     governs_words: str = ""
     heavy_hooks: tuple[int, ...] = ()
-
-
-class Look(NamedTuple):
-    """From where it is looked at: what lies to the right, and what upwards."""
-
-    right: Vec
-    up: Vec
-
-    def at(self, place: Vec) -> Point:
-        """A point of the lift on the paper."""
-        return dot(place, self.right), dot(place, self.up)
-
-
-FROM_THE_FRONT = Look(Vec(1.0, 0.0, 0.0), UPRIGHT)
-FROM_THE_RIGHT = Look(Vec(0.0, 1.0, 0.0), UPRIGHT)
-FROM_ABOVE = Look(Vec(1.0, 0.0, 0.0), Vec(0.0, 1.0, 0.0))
 
 
 def square_to(legs: tuple[Leg, ...]) -> Look:
@@ -114,32 +98,3 @@ def as_it_hangs(point: Vec, cg: Vec, hung_cg: Vec, down: Vec) -> Vec:
     away = less(point, cg)
 
     return Vec(hung_cg.x + dot(along, away), hung_cg.y + dot(across, away), hung_cg.z + dot(up, away))
-
-
-def silhouette(points: Iterable[Point]) -> tuple[Point, ...]:
-    """The points that others lie between, once round, from the lowest left one.
-
-    Example:
-        >>> silhouette([(0.0, 0.0), (1.0, 0.0), (0.5, 0.5), (1.0, 1.0), (0.0, 1.0)])
-        ((0.0, 0.0), (1.0, 0.0), (1.0, 1.0), (0.0, 1.0))
-    """
-    ordered = sorted(set(points), key=lambda point: (point[0], point[1]))
-    if len(ordered) < 3:
-        return tuple(ordered)
-    below, above = _bent(ordered), _bent(ordered[::-1])
-
-    return (*below[:-1], *above[:-1])
-
-
-def _bent(points: Iterable[Point]) -> list[Point]:
-    kept: list[Point] = []
-    for point in points:
-        while len(kept) >= 2 and _turn(kept[-2], kept[-1], point) <= 1e-12:
-            kept.pop()
-        kept.append(point)
-    return kept
-
-
-def _turn(a: Point, b: Point, c: Point) -> float:
-    return (b[0] - a[0]) * (c[1] - a[1]) - (b[1] - a[1]) * (c[0] - a[0])
-

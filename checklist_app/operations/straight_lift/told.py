@@ -1,13 +1,15 @@
 """What is written beside the legs of a drawing, and the drawing in words for who cannot see it."""
 
 from collections.abc import Iterator, Sequence
+from textwrap import wrap
 from typing import NamedTuple
 
 from checklist_app.operations.drawing import Anchor, Point, Role, Text
-from checklist_app.operations.straight_lift.hung import Hung, Leg, Look
+from checklist_app.operations.looks import Look
+from checklist_app.operations.straight_lift.hung import Hung, Leg
 from checklist_app.operations.straight_lift.labels import degrees, metres, tonnes
 
-LINE, BIG = 1.25, 0.71
+LINE, BIG, LONGEST = 1.25, 0.71, 18
 SIDES = ((-1.0, Anchor.END), (1.0, Anchor.START))
 
 
@@ -81,7 +83,8 @@ def in_full(leg: Leg, named: bool) -> list[Said]:
 def _pull(leg: Leg, named: bool) -> list[Said]:
     about = (f"sling_strength[{leg.label}]",)
     pull = tonnes(leg.pull_t) if leg.pull_t is not None else ""
-    found = ((pull, Role.TEXT_BIG), (leg.words * named, Role.TEXT), (leg.used, Role.TEXT), (leg.governs, Role.TEXT))
+    governs = [(line, Role.TEXT) for line in wrap(leg.governs, LONGEST)]
+    found = [(pull, Role.TEXT_BIG), (leg.words * named, Role.TEXT), (leg.used, Role.TEXT), *governs]
 
     return [Said(words, role, about) for words, role in found if words]
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 
-from checklist_app.mechanics.vectors import Vec, dot, length, less
+from checklist_app.mechanics.vectors import length, less
 from checklist_app.operations.drawing import (
     Anchor,
     Arc,
@@ -15,9 +15,10 @@ from checklist_app.operations.drawing import (
     Role,
     Text,
 )
+from checklist_app.operations.looks import FROM_ABOVE, Look, silhouette
 from checklist_app.operations.straight_lift import told
 from checklist_app.operations.straight_lift.heights import floor, free_above
-from checklist_app.operations.straight_lift.hung import FROM_ABOVE, Hung, Leg, Look, beside, silhouette, square_to
+from checklist_app.operations.straight_lift.hung import Hung, Leg, beside, square_to
 from checklist_app.operations.straight_lift.labels import degrees, metres
 
 EYE_RADIUS_M, HOOK_RADIUS_M = 0.03, 0.06
@@ -128,17 +129,11 @@ def _above(hung: Hung, look: Look, worded: bool = True) -> Iterator[Primitive]:
 
 def _legs(hung: Hung, look: Look) -> Iterator[Primitive]:
     """The legs, those behind first, so that the nearer ones lie over them."""
-    for leg in sorted(hung.legs, key=lambda leg: -_near(leg, look)):
+    for leg in sorted(hung.legs, key=lambda leg: look.near(leg.eye)):
         role = Role.GOVERNS if leg.governs or hung.governs == ALL_LEGS else Role.MEMBER
         about = (f"sling_strength[{leg.label}]", f"leg_length_m[{leg.label}]")
         yield Line(look.at(leg.hook), look.at(leg.eye), role, about)
     yield from (Arc(look.at(leg.eye), EYE_RADIUS_M, 0.0, 360.0, Role.SOLID, EYES) for leg in hung.legs)
-
-
-def _near(leg: Leg, look: Look) -> float:
-    """How far behind the paper its eye lies."""
-    away = Vec(-look.right.y, look.right.x, 0.0) if look is not FROM_ABOVE else Vec(0.0, 0.0, -1.0)
-    return dot(leg.eye, away)
 
 
 def _arcs(legs: tuple[Leg, ...], look: Look) -> Iterator[Primitive]:

@@ -6,9 +6,10 @@ import pytest
 
 from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.drawing import Arc, Dimension, Drawing, Line, Polyline, Role, Text
-from checklist_app.operations.straight_lift.hung import Hung, Leg, as_it_hangs, corners, silhouette
+from checklist_app.operations.looks import silhouette
+from checklist_app.operations.straight_lift.hung import Hung, Leg, as_it_hangs, corners
 from checklist_app.operations.straight_lift.views import views
-from checklist_app.operations.svg import fitted, svg, written
+from checklist_app.operations.svg import ROOM_BELOW_PX, fitted, svg, written
 
 HOOK = Vec(0.0, 0.0, 0.0)
 NAMES = ("left front", "right front", "left rear", "right rear")
@@ -108,6 +109,13 @@ def test_what_governs_and_is_no_leg_says_so_where_it_is(name: str, said: str) ->
     assert bool(heavy) is (name == "hoist_strength")
 
 
+def test_long_words_of_what_governs_stand_below_each_other() -> None:
+    """So that they leave a small load its room."""
+    legs = tuple(each._replace(governs="sling stays where it lies governs") for each in TWO.legs[:1]) + TWO.legs[1:]
+    said = words(views(TWO._replace(legs=legs)))
+    assert "sling stays where" in said and "it lies governs" in said
+
+
 def test_between_two_hooks_no_plumb_line_falls_from_either() -> None:
     assert not [one for one in views(HOOKS).parts if isinstance(one, Line) and one.role is Role.PLUMB]
     bows = [one for one in views(HOOKS).parts if isinstance(one, Arc) and "hoist_strength" in one.about]
@@ -174,7 +182,7 @@ def test_no_words_lie_on_words_or_leave_the_paper_in_any_view(rig: str, width: i
         for number, put in enumerate(puts):
             assert not any(put.box.covers(other.box) for other in puts[:number]), (drawing.name, put.text.words)
             assert put.box.left >= 0.0 and put.box.right <= width
-            assert put.box.low >= -height - 44.0 and put.box.high <= 0.0
+            assert put.box.low >= -height - ROOM_BELOW_PX and put.box.high <= 0.0
 
 
 def test_a_lift_of_which_no_heights_and_no_pulls_are_known_is_drawn_all_the_same() -> None:
