@@ -4,6 +4,7 @@ from checklist_app.operations.lashing import (
     agree,
     bodies,
     ends,
+    formulas,
     friction_there,
     holding_checks,
     lashing_class,
@@ -23,8 +24,8 @@ from checklist_app.operations.table import Table
 
 NAME, WORDS = "pallet_lashing", "Lashing to a pallet or skid"
 MODULES = (
-    pallet_entries, route, ship, friction_there, ends, pallet_there, bodies, runs, holding_checks, number, on_pallet,
-    pallet_checks, metal, lashing_states, agree, lashing_class,
+    pallet_entries, route, ship, friction_there, ends, pallet_there, bodies, runs, formulas, holding_checks, number,
+    on_pallet, pallet_checks, metal, lashing_states, agree, lashing_class,
 )
 TABLE = Table(*MODULES)
 

@@ -4,8 +4,10 @@ from checklist_app.operations.lashing import (
     agree,
     bodies,
     deck_checks,
+    deck_formulas,
     deck_friction,
     ends,
+    formulas,
     friction_there,
     holding_checks,
     lashing_class,
@@ -26,8 +28,9 @@ from checklist_app.operations.table import Table
 
 NAME, WORDS = "vehicle_lashing", "Lashing on a vehicle"
 MODULES = (
-    vehicle_entries, route, ship, friction_there, deck_friction, ends, vehicle_there, bodies, runs, holding_checks,
-    deck_checks, number, on_pallet, vehicle_checks, vehicle_loads, metal, lashing_states, agree, lashing_class,
+    vehicle_entries, route, ship, friction_there, deck_friction, ends, vehicle_there, bodies, runs, formulas,
+    deck_formulas, holding_checks, deck_checks, number, on_pallet, vehicle_checks, vehicle_loads, metal,
+    lashing_states, agree, lashing_class,
 )
 TABLE = Table(*MODULES)
 

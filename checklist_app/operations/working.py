@@ -12,7 +12,7 @@ from checklist_app.operations.plan import ALL, Step
 from checklist_app.operations.task import Key, key_of
 from checklist_app.operations.traced import FIGURES, Traced, digits, result, traced
 
-UNITS = {"kn": "kN", "t": "t", "kg": "kg", "m": "m", "mm": "mm", "deg": "°", "s": "s"}
+UNITS = {"kn": "kN", "t": "t", "kg": "kg", "dan": "daN", "m": "m", "mm": "mm", "deg": "°", "s": "s"}
 
 
 @dataclass(frozen=True)

@@ -34,13 +34,22 @@ def deck_tip_withstood_dan(tip_on_deck: Governs, deck_weight_dan: float) -> floa
 
 @each("direction")
 @check("sliding on the deck", unit="daN", source="STATICS_LASHED_BODY", rule_set=STATICS, smooth=True)
-def deck_sliding(deck_slide_needed_dan: float, deck_slide_withstood_dan: float) -> Strength:
+def deck_sliding(
+    deck_slide_needed_dan: float, deck_slide_withstood_dan: float, deck_slide_lost_dan: float,
+    deck_slide_settled_dan: float | None,
+) -> Strength:
     """Push that the rules ask for against the push at which pallet and load slide."""
     return holds(deck_slide_needed_dan, deck_slide_withstood_dan)
 
 
 @each("direction")
-@check("tipping on the deck", unit="daN", source="STATICS_LASHED_BODY", rule_set=STATICS, at_limit=AtLimit.REFUSED, smooth=True)
-def deck_tipping(deck_tip_needed_dan: float, deck_tip_withstood_dan: float) -> Strength:
+@check(
+    "tipping on the deck", unit="daN", source="STATICS_LASHED_BODY", rule_set=STATICS, at_limit=AtLimit.REFUSED,
+    smooth=True,
+)
+def deck_tipping(
+    deck_tip_needed_dan: float, deck_tip_withstood_dan: float, deck_tip_lost_dan: float,
+    deck_tip_settled_dan: float | None,
+) -> Strength:
     """Push that the rules ask for against the push at which pallet and load tip; just enough is refused."""
     return holds(deck_tip_needed_dan, deck_tip_withstood_dan)

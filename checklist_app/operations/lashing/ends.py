@@ -128,10 +128,18 @@ def weakest_dan(label_dan: float, beside_dan: float | None) -> float:
     return label_dan if beside_dan is None or label_dan <= beside_dan else beside_dan
 
 
+@when("breaks_dan", rule_set=RuleSet.US)
 @each("lashing")
-def breaks_dan(breaking_dan: float, beside_dan: float | None) -> float:
+def breaks_at(breaking_dan: float, beside_dan: float | None) -> float:
     """What breaks first: of anchors and eyes no more is known than their rating."""
     return breaking_dan if beside_dan is None or breaking_dan <= beside_dan else beside_dan
+
+
+@when("breaks_dan", rule_set=(*BY_LC, RuleSet.CSS))
+@each("lashing")
+def not_to_break(rated_dan: float) -> float:
+    """These rules count with the rating alone."""
+    return rated_dan
 
 
 @when("rated_dan", rule_set=(*BY_LC, RuleSet.US))

@@ -35,14 +35,18 @@ def tip_withstood_dan(tip_of_load: Governs, weight_dan: float) -> float:
 
 @each("direction")
 @check("sliding", unit="daN", source="STATICS_LASHED_BODY", rule_set=STATICS, smooth=True)
-def sliding(slide_needed_dan: float, slide_withstood_dan: float) -> Strength:
+def sliding(
+    slide_needed_dan: float, slide_withstood_dan: float, slide_lost_dan: float, slide_settled_dan: float | None
+) -> Strength:
     """Push that the rules ask for against the push at which it slides."""
     return holds(slide_needed_dan, slide_withstood_dan)
 
 
 @each("direction")
 @check("tipping", unit="daN", source="STATICS_LASHED_BODY", rule_set=STATICS, at_limit=AtLimit.REFUSED, smooth=True)
-def tipping(tip_needed_dan: float, tip_withstood_dan: float) -> Strength:
+def tipping(
+    tip_needed_dan: float, tip_withstood_dan: float, tip_lost_dan: float, tip_settled_dan: float | None
+) -> Strength:
     """Push that the rules ask for against the push at which it tips; just enough is refused."""
     return holds(tip_needed_dan, tip_withstood_dan)
 

@@ -71,6 +71,16 @@ def governs(runs: Runs) -> Governs:
     return Governs(run.transport, run.held.title, run.held.need, run.held.have)
 
 
+def settled_dan(runs: Runs, with_settled: Runs, lashed: Lashed, weight_dan: float) -> float | None:
+    """What the governing run withstands with half the tension; None where no tie-down holds it."""
+    run = runs.governs
+    left = next(
+        each.held.settled for each in with_settled.runs
+        if (each.transport, each.held.title) == (run.transport, run.held.title)
+    )
+    return left * weight_dan if lashed.tied and left is not None else None
+
+
 def needed_dan(governs: Governs, weight_dan: float) -> float:
     """The push of one run, named by its transport."""
     return exact.let(f"{governs.transport}, {governs.title}: share of the weight", governs.need) * weight_dan

@@ -93,12 +93,12 @@ def deck_lashed(
 
 
 def deck_half_length_m(pallet_along_m: float) -> float:
-    """Half of what the pallet measures forwards."""
+    """From the middle of the pallet to its edge, forwards and rearwards."""
     return pallet_along_m / 2.0
 
 
 def deck_half_width_m(pallet_across_m: float) -> float:
-    """Half of what the pallet measures from left to right."""
+    """From the middle of the pallet to its edge, to the left and to the right."""
     return pallet_across_m / 2.0
 
 
