@@ -1,8 +1,8 @@
 """Usual values beside a number: what to tap, how far a step goes, and the range in words."""
 from math import floor
 
-STEPS = {"kg": "10", "m": "0.05", "mm": "5", "°": "0.5", "s": "10", "t": "0.5"}
-DIGITS = {"kg": 0, "m": 2, "mm": 0, "°": 1, "s": 0, "t": 1}
+STEPS = {"kg": "10", "m": "0.05", "mm": "5", "°": "0.5", "s": "10", "t": "0.5", "m/s": "0.1", "m²": "0.1"}
+DIGITS = {"kg": 0, "m": 2, "mm": 0, "°": 1, "s": 0, "t": 1, "m/s": 1, "m²": 1}
 BUTTONS = 4
 ROUND_KG = (5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000)
 

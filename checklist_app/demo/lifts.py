@@ -21,6 +21,13 @@ TWO_LEGS = "two legs on one hook"
 STARTS = (time(7, 40), time(13, 10))
 TO_THE_HOLD = timedelta(minutes=40)
 WHY_NONE = "not needed here"
+STILL = "indoors, straight up and down"
+KNOWN_BY = {
+    "load_length_m": "tape", "load_width_m": "tape", "side_room_m": "tape", "hook_below_m": "drawing",
+    "travel_speed_m_s": "plate", "stopping_m": "tape", "gust_m_s": "measured", "tag_length_m": "tape",
+    "tag_below_deg": "inclinometer", "tag_off_plumb_m": "tape",
+}
+WIND = ("gust_m_s", "wind_shape", "tag_line", "tag_length_m", "tag_below_deg", "tag_off_plumb_m")
 CUT_OFF = "The demonstration was cut off here."
 BEGUN, DONE = "demo-lifts.txt", "done"
 
@@ -151,6 +158,14 @@ class Lift:
         self.post("numbers?step=around", sling_temperature_c="20", chemicals="none")
         self.post("numbers?step=heights",
                   **{"lift_height_m": self.script["lift_height_m"], "lift_height_m.how": "tape"})
+        self.say_way({"way": STILL} | self.script["way"])
+
+    def say_way(self, way: Mapping[str, str]) -> None:
+        """Where it goes; of wind and tag lines only what this way is asked."""
+        for step, names in (("way", way.keys() - set(WIND)), ("wind", way.keys() & set(WIND))):
+            how = {f"{name}.how": KNOWN_BY[name] for name in names if name in KNOWN_BY}
+            if names:
+                self.post(f"numbers?step={step}", **{name: way[name] for name in names} | how)
 
     def release(self) -> None:
         self.sign("release", self.script.get("release", ()))

@@ -9,8 +9,10 @@ STRAIGHT_LIFT_CHECKS = (
     "sling_strength", "pair_strength", "top_fitting_strength", "bottom_fitting_strength", "eye_strength", "eye_marking",
     "carrier_strength", "edge", "temperature", "chemicals_resisted", "slip", "leg_angle", "leg_upright", "angle_agrees",
     "legs_carry", "sharing", "hook_plumb", "stability", "push_stability", "tilt_along", "tilt_across", "tilt_agrees",
-    "headroom", "room", "mass_agrees", "hoist_usable", "load_cell_usable", "hook_fitting_usable", "hook_hoist_usable",
-    "hook_load_cell_usable", "sling_usable", "top_fitting_usable", "bottom_fitting_usable", "eye_usable",
+    "headroom", "room", "mass_agrees", "wind_limit", "wind_stability", "wind_tilt", "swing_limit", "swing_stability",
+    "side_room", "zone", "tag_line_pull", "tag_line_reach", "hoist_usable", "load_cell_usable", "hook_fitting_usable",
+    "hook_hoist_usable", "hook_load_cell_usable", "sling_usable", "top_fitting_usable", "bottom_fitting_usable",
+    "eye_usable",
 )
 STRAIGHT_LIFT_CAUTIONS = (
     *CAUTIONS,

@@ -33,3 +33,12 @@ MASS_HOW = (
     Obtained("calculated", "added up from its parts", factor=settings.MASS_CALCULATED.value),
     Obtained("estimate", "an estimate", factor=settings.MASS_ESTIMATE.value),
 )
+WIND_HOW = (
+    Obtained("measured", "measured here, at the load", relative=settings.WIND_MEASURED.value),
+    Obtained("forecast", "forecast for this place and hour", relative=settings.WIND_FORECAST.value),
+)
+SPEED_HOW = (
+    Obtained("plate", "from the plate of the hoist", relative=settings.SPEED_KNOWN.value),
+    Obtained("timed", "timed over a measured way", relative=settings.SPEED_KNOWN.value),
+    Obtained("by eye", "judged by eye", relative=settings.SPEED_BY_EYE.value),
+)

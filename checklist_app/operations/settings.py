@@ -57,6 +57,18 @@ LEG_ANGLE_CLOSE = Setting("leg_angle_close_deg", "a leg is close to limit this n
 STABILITY_CLOSE_BELOW = Setting(
     "stability_close_below_m", "a centre of gravity is close to limit when this little below the eyes", 0.05, "m"
 )
+WIND_LIMIT = Setting("wind_limit_m_s", "strongest gust in which a load is lifted outdoors", 9.0, "m/s")
+WIND_CLOSE_FROM = Setting("wind_close_from_m_s", "a gust is close to limit from here", 7.0, "m/s")
+WIND_MEASURED = Setting("spread_wind_measured", "spread of a wind measured on the spot, as a share of it", 0.10)
+WIND_FORECAST = Setting("spread_wind_forecast", "spread of a forecast gust, as a share of it", 0.25)
+GUST_AT_ONCE = Setting("gust_at_once", "a gust that comes at once counts for so many times its steady push", 2.0)
+SPEED_KNOWN = Setting("spread_speed", "spread of a travelling speed by plate or clock, as a share of it", 0.10)
+SPEED_BY_EYE = Setting("spread_speed_by_eye", "spread of a speed judged by eye, as a share of it", 0.50)
+SWING_LIMIT = Setting("swing_limit_deg", "farthest that a load may swing out of plumb", 10.0, "°")
+SWING_CLOSE_FROM = Setting("swing_close_from_deg", "a swing is close to limit from here", 7.0, "°")
+SIDE_ROOM_LEFT = Setting("side_room_left_m", "least room left beside a load that swings", 0.10, "m")
+SIDE_ROOM_CLOSE_BELOW = Setting("side_room_close_below_m", "room at the side is close to limit below this", 0.20, "m")
+ZONE_MARGIN = Setting("zone_margin_m", "what the house adds to the reach of a load, all round", 1.0, "m")
 LASHING_AGREES_WITHIN = Setting("lashing_agrees_within_deg", "a lashing as read and by its ends may differ", 5.0, "°")
 LASHING_AGREES_CLOSE = Setting("lashing_agrees_close_deg", "their difference is close to limit this near", 2.0, "°")
 HEADING_TELLS_UP_TO = Setting("heading_tells_up_to_deg", "a steeper lashing has no heading worth reading", 80.0, "°")

@@ -12,7 +12,10 @@ from checklist_app.operations.plan import ALL, Step
 from checklist_app.operations.task import Key, key_of
 from checklist_app.operations.traced import FIGURES, Traced, digits, result, traced
 
-UNITS = {"kn": "kN", "t": "t", "kg": "kg", "dan": "daN", "m": "m", "mm": "mm", "deg": "°", "s": "s"}
+UNITS = {
+    "kn": "kN", "t": "t", "kg": "kg", "dan": "daN", "m": "m", "mm": "mm", "deg": "°", "s": "s", "m2": "m²", "pa": "Pa",
+}
+OF_TWO = {("m", "s"): "m/s", ("m", "s2"): "m/s²"}
 
 
 @dataclass(frozen=True)
@@ -154,10 +157,12 @@ def spoken(name: str) -> str:
     """A quantity's name without its unit.
 
     Example:
-        >>> spoken("leg_tension_kn")
-        'leg tension'
+        >>> spoken("leg_tension_kn"), spoken("braking_m_s2")
+        ('leg tension', 'braking')
     """
     parts = name.split("_")
+    if len(parts) > 2 and tuple(parts[-2:]) in OF_TWO:
+        return " ".join(parts[:-2])
     return " ".join(parts[:-1] if len(parts) > 1 and parts[-1] in UNITS else parts)
 
 
@@ -165,8 +170,10 @@ def unit_of(name: str) -> str:
     """The unit in a quantity's name.
 
     Example:
-        >>> unit_of("leg_angle_deg"), unit_of("leg_share")
-        ('°', '')
+        >>> unit_of("leg_angle_deg"), unit_of("leg_share"), unit_of("sideways_m_s")
+        ('°', '', 'm/s')
     """
     parts = name.split("_")
+    if len(parts) > 2 and tuple(parts[-2:]) in OF_TWO:
+        return OF_TWO[parts[-2], parts[-1]]
     return UNITS.get(parts[-1], "") if len(parts) > 1 else ""

@@ -49,6 +49,11 @@ def enter_numbers(hand: Hand) -> None:
     hand.go("numbers?step=heights")
     hand.fill("lift_height_m", "0.30", "tape")
     hand.next()
+    hand.go("numbers?step=way")
+    hand.choose("Where is it lifted", "^indoors, straight")
+    hand.fill("load_length_m", "1.60", "tape")
+    hand.fill("load_width_m", "0.90", "tape")
+    hand.next()
 
 
 def read_stop_points(hand: Hand) -> None:

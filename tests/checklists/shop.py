@@ -22,6 +22,10 @@ LOAD = "VP-400"
 LEGS = ("1-left", "2-right")
 TWO_LEGS = "two legs on one hook"
 AROUND = {"sling_temperature_c": "20", "chemicals": "none"}
+WAY = {
+    "way": "indoors, straight up and down", "load_length_m": "1.60", "load_length_m.how": "tape",
+    "load_width_m": "0.90", "load_width_m.how": "tape",
+}
 NUMBERS = {"lift_height_m": "0.50", "lift_height_m.how": "tape"}
 
 
@@ -85,6 +89,7 @@ class Shop:
         self.post(f"/tasks/{task}/numbers?step=legs", {"legs_given": "lengths"})
         self.post(f"/tasks/{task}/numbers?step=around", AROUND)
         self.post(f"/tasks/{task}/numbers?step=heights", NUMBERS)
+        self.post(f"/tasks/{task}/numbers?step=way", WAY)
         self.post(f"/tasks/{task}/what", {"signaller": "M. Halloway"})
 
     def request(self, method: str, path: str, **named: Any) -> Request:

@@ -61,7 +61,7 @@ def test_the_holds_of_the_newest_version_name_every_check_of_the_operation() -> 
     assert every - set(release.checks) == {"tilt_along", "tilt_across", "tilt_agrees", "mass_agrees"}
 
 
-@pytest.mark.parametrize("key", ["straight_lift/1", "straight_lift/2"])
+@pytest.mark.parametrize("key", ["straight_lift/1", "straight_lift/2", "straight_lift/3"])
 def test_a_published_version_names_no_check_that_the_operation_has_lost(key: str) -> None:
     every = set(OPERATIONS["straight_lift"].table.checks)
 

@@ -21,6 +21,13 @@ from checklist_app.operations.gear import GearState, make
 from checklist_app.operations.graph import DontKnow
 from checklist_app.operations.straight_lift.choices import Protected, ShareRule
 from checklist_app.operations.task import Measured, Task
+from tests.operations.mutations_on_the_way import (
+    WAY_CHECKS,
+    WAY_CLAUSES,
+    WAY_NEVER_ALONE,
+    WAY_SHOWN,
+    WAY_TELLS,
+)
 from tests.operations.straight_lift.lifts import eye, hoist, hook, lift, pick_point, shackle, sling
 from tests.operations.straight_lift.rigged import four, narrow, one, two_hooks
 
@@ -153,6 +160,7 @@ CLAUSE_CASES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "lift_class.class_by_knowledge": (
         lambda *_, **__: LiftClass.ROUTINE, lift(mass_kg=Measured(1000.0, "estimate"))
     ),
+    **WAY_CLAUSES,
 }
 # Only shown, in no check: the force beside the load in the unit of the labels.
 SHOWN_ONLY = {
@@ -163,9 +171,10 @@ SHOWN_ONLY = {
         four(cg_x_m=0.7, share_rule=ShareRule.DIAGONALS), "leg_share[right_rear]", ((0, 2), (1, 3))
     ),
     "hanging.bounds.carried_by_opposite_pairs": (FOUR_BY_TABLE, "two_would_carry", (Pair((0, 3), (9.0, 9.0)),)),
+    **WAY_SHOWN,
 }
 # Never alone: legs further apart than a link takes lie flatter than any leg may; the caution's bound is read at import.
-NEVER_ALONE = {"fittings.hooks.master_link_factor", "slings.legs.nearly_vertical_below_deg"}
+NEVER_ALONE = {"fittings.hooks.master_link_factor", "slings.legs.nearly_vertical_below_deg", *WAY_NEVER_ALONE}
 
 CHECK_CASES: Mapping[str, Task] = {
     "hoist_strength": lift(hoist=hoist(0.9)),
@@ -203,7 +212,8 @@ CHECK_CASES: Mapping[str, Task] = {
     "hook_plumb": two_hooks(hooks=(0.1, 1.2)),
     "hook_hoist_usable": two_hooks(each_hook={"hook_hoist": late("hoist", reach_m=None, length_m=None)}),
     "hook_load_cell_usable": two_hooks(each_hook={"hook_load_cell": late("load_cell", length_m=None)}),
+    **WAY_CHECKS,
 }
 # They tell how four legs share, and what is left over an edge or in heat: that counts, or is refused, in the strength.
 # A steep leg is a caution, which decides nothing.
-TELLS_ONLY = {"sharing", "edge", "temperature", "leg_upright"}
+TELLS_ONLY = {"sharing", "edge", "temperature", "leg_upright", *WAY_TELLS}

@@ -25,4 +25,9 @@ SWAY_SOURCES = {
     "GEOMETRY_OF_ZONES": Source(
         "Reach of a load that swings, falls and topples: lengths added up", "", "this project", "2026", DERIVED
     ),
+    "HSE_L23": Source(
+        "Manual handling, guideline figures for pushing and pulling: to start or stop a load 200 N (men), 150 N "
+        "(women); to keep it in motion 100 N, 70 N", "L23", "UK Health and Safety Executive", "", READ,
+        "the authority's page on assessing pushing and pulling",
+    ),
 }

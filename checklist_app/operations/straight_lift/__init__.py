@@ -12,6 +12,7 @@ from checklist_app.operations.straight_lift import (
     hitches,
     hooks,
     in_space,
+    in_the_wind,
     joints,
     leg_lengths,
     lift_class,
@@ -21,8 +22,10 @@ from checklist_app.operations.straight_lift import (
     rigs,
     sharing,
     statics,
+    swinging,
     table_wll,
     two_hooks,
+    zones,
 )
 from checklist_app.operations.straight_lift.example import EXAMPLE
 from checklist_app.operations.table import Table
@@ -30,7 +33,8 @@ from checklist_app.operations.table import Table
 NAME, WORDS = "straight_lift", "Straight lift"
 MODULES = (
     entries, rigs, geometry, leg_lengths, planar, two_hooks, in_space, joints, statics, sharing, four_legs, angles,
-    hitches, table_wll, clearance, conditions, checks, hooks, margins, gear_states, lift_class, picture,
+    hitches, table_wll, clearance, conditions, checks, hooks, margins, in_the_wind,
+    swinging, zones, gear_states, lift_class, picture,
 )
 TABLE = Table(*MODULES)
 

@@ -18,6 +18,7 @@ from checklist_app.operations.straight_lift.choices import (
 )
 from checklist_app.operations.straight_lift.leg_entries import LEG, NOT_ASKED
 from checklist_app.operations.straight_lift.trial_entries import TRIAL
+from checklist_app.operations.straight_lift.way_entries import WAY
 
 __all__ = ["ENTRIES", "EyesGiven"]
 
@@ -117,7 +118,7 @@ ROW_OF_HOOK = (
     ),
 )
 ENTRIES = (
-    *LOAD, *PLACE, *RIG, *HOOK,
+    *LOAD, *PLACE, *RIG, *HOOK, *WAY,
     Group("leg", "legs", LEG, at_least=1, at_most=4, rows_by=("rig", LEGS)),
     Group("hook", "hooks", ROW_OF_HOOK, at_most=2, rows_by=("rig", HOOKS)),
     Group("trial", "trials", TRIAL),

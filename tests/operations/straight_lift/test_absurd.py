@@ -9,9 +9,11 @@ from checklist_app.mechanics.slings.wrap import Stop
 from checklist_app.operations.check import Limit, State, Strength, Verdict
 from checklist_app.operations.evaluate import Evaluation, assess
 from checklist_app.operations.gear import make
+from checklist_app.operations.straight_lift import way_entries
 from checklist_app.operations.straight_lift.choices import EyesGiven, LegsGiven, Protected
 from checklist_app.operations.task import Key, Measured, Task
 from tests.operations.straight_lift.lifts import TABLE, eye, hoist, hook, lift, pick_point, shackle, sling
+from tests.operations.straight_lift.on_the_way import BOTH, HELD
 from tests.operations.straight_lift.rigged import four, two_hooks
 
 PASSED = (Verdict.WITHIN, Verdict.CLOSE)
@@ -23,7 +25,8 @@ TRIED = lift(trials=({"hook_load_kg": 1000.0, "tilt_along_deg": 0.0, "tilt_acros
 EYE = ("eye_x_m", "eye_y_m", "eye_z_m")
 NOT_COMPUTED_WITH = {"lifted_mm", "held_s"}
 NUMBERS = sorted(name for name, entry in TABLE.entries.items() if entry.kind is float and name not in NOT_COMPUTED_WITH)
-HELD = {"stop": Stop.COLLAR}
+STOPPED = {"stop": Stop.COLLAR}
+WAY = [entry.name for entry in way_entries.WAY]
 CHAIN = make("chain_sling", "C", {
     "wll_t": 4.0, "length_m": 1.0, "mass_kg": 1.0, "grade": "grade 8", "size_mm": 8.0,
 })
@@ -35,17 +38,20 @@ RECTANGLE = four(eyes_given=EyesGiven.RECTANGLE, eyes_apart_m=1.2)
 BASES: dict[str, Task] = {
     "eyes_across_m": RECTANGLE, "hook_over_eyes_m": BY_HEIGHT, "hook_at_x_m": two_hooks(), "hook_over_m": two_hooks(),
     "sling_off_tag": lift(both={"leg_length_m": None}), "sling_temperature_c": lift(both={"sling": CHAIN}),
-    "choke_angle_deg": lift(both=HELD | {"hitch": Hitch.CHOKED, "choke_angle_deg": 130.0}),
-    "part_angle_deg": lift(both=HELD | {"hitch": Hitch.BASKET, "part_angle_deg": 0.0}),
-    "bend_mm": lift(both=HELD | {"sling": ROPE, "hitch": Hitch.BASKET, "part_angle_deg": 0.0, "bend_mm": 300.0}),
+    "choke_angle_deg": lift(both=STOPPED | {"hitch": Hitch.CHOKED, "choke_angle_deg": 130.0}),
+    "part_angle_deg": lift(both=STOPPED | {"hitch": Hitch.BASKET, "part_angle_deg": 0.0}),
+    "bend_mm": lift(both=STOPPED | {"sling": ROPE, "hitch": Hitch.BASKET, "part_angle_deg": 0.0, "bend_mm": 300.0}),
     "edge_mm": lift(both={"sling": CHAIN, "edge_mm": 20.0, "edge_protected": Protected.SMOOTH}),
     "friction": lift(both={"hitch": Hitch.BASKET, "part_angle_deg": 0.0, "stop": Stop.NONE, "friction": 0.9}),
+    **dict.fromkeys(WAY, lift(**BOTH | HELD)),
 }
 USUAL = {
     "cg_x_m": 0.5, "cg_z_m": -0.4, "bottom_z_m": -0.9, "top_z_m": 0.2, "mass_kg": 1000.0, "leg_length_m": 1.0,
     "eyes_apart_m": 1.0, "highest_hook_m": 3.0, "room_height_m": 4.0, "lift_height_m": 0.3, "hook_load_kg": 900.0,
     "eyes_across_m": 0.8, "hook_over_eyes_m": 0.866, "choke_angle_deg": 130.0, "bend_mm": 300.0, "edge_mm": 20.0,
-    "friction": 0.9, "leg_angle_read_deg": 30.0, "sling_temperature_c": 20.0,
+    "friction": 0.9, "leg_angle_read_deg": 30.0, "sling_temperature_c": 20.0, "load_length_m": 1.4, "load_width_m": 0.8,
+    "side_room_m": 2.0, "hook_below_m": 2.0, "travel_speed_m_s": 0.3, "stopping_m": 0.3, "gust_m_s": 4.0,
+    "side_area_m2": 1.5, "side_area_z_m": -0.3, "tag_length_m": 6.0, "tag_below_deg": 20.0,
 }
 
 
