@@ -22,7 +22,8 @@ STRAIGHT_LIFT_CAUTIONS = (
     " when it tilts.",
 )
 LASHING_CHECKS = (
-    "sliding", "tipping", "lashing_strength", "wandering", "lashing_number", "aggregate_wll", "held_down",
+    "sliding", "tipping", "lashing_strength", "anchor_strength", "load_eye_strength", "wandering",
+    "lashing_number", "aggregate_wll", "held_down",
     "pallet_strength", "overhang", "strap_through_pallet", "pallet_usable", "steel_on_steel", "edge_guarded",
     "tie_down_label", "lashing_usable", "slope_agrees", "heading_agrees",
 )

@@ -17,6 +17,7 @@ from checklist_app.operations.lashing import (
     pallet_there,
     route,
     runs,
+    shared_ends,
     ship,
 )
 from checklist_app.operations.lashing.example import ON_PALLET as EXAMPLE
@@ -25,7 +26,7 @@ from checklist_app.operations.table import Table
 NAME, WORDS = "pallet_lashing", "Lashing to a pallet or skid"
 MODULES = (
     pallet_entries, route, ship, friction_there, ends, pallet_there, bodies, runs, formulas, holding_checks, number,
-    on_pallet, pallet_checks, metal, lashing_states, agree, lashing_class,
+    on_pallet, pallet_checks, metal, lashing_states, agree, shared_ends, lashing_class,
 )
 TABLE = Table(*MODULES)
 

@@ -72,6 +72,7 @@ ZONE_MARGIN = Setting("zone_margin_m", "what the house adds to the reach of a lo
 LASHING_AGREES_WITHIN = Setting("lashing_agrees_within_deg", "a lashing as read and by its ends may differ", 5.0, "°")
 LASHING_AGREES_CLOSE = Setting("lashing_agrees_close_deg", "their difference is close to limit this near", 2.0, "°")
 HEADING_TELLS_UP_TO = Setting("heading_tells_up_to_deg", "a steeper lashing has no heading worth reading", 80.0, "°")
+ONE_RING_WITHIN = Setting("one_ring_within_m", "two lashings this near to each other are on one ring", 0.05, "m")
 FORK_TILT = Setting("fork_tilt_deg", "mast, tyres and ground may tilt a load on forks by this", 10.0, "°")
 FORK_BRAKING = Setting("fork_braking", "a truck brakes and turns with a load by this share of g", 0.10)
 FORK_TILT_CLOSE = Setting("fork_tilt_close_deg", "a load on forks is close to going over this near to it", 5.0, "°")

@@ -17,6 +17,7 @@ from checklist_app.operations.lashing import (
     on_pallet,
     route,
     runs,
+    shared_ends,
     ship,
     vehicle_checks,
     vehicle_entries,
@@ -30,7 +31,7 @@ NAME, WORDS = "vehicle_lashing", "Lashing on a vehicle"
 MODULES = (
     vehicle_entries, route, ship, friction_there, deck_friction, ends, vehicle_there, bodies, runs, formulas,
     deck_formulas, holding_checks, deck_checks, number, on_pallet, vehicle_checks, vehicle_loads, metal,
-    lashing_states, agree, lashing_class,
+    lashing_states, agree, shared_ends, lashing_class,
 )
 TABLE = Table(*MODULES)
 

@@ -63,7 +63,7 @@ def others_do_not_count() -> bool:
 
 @check("number of lashings", source="CFR_393", rule_set="49 CFR 393.110, by length and weight of what is lashed")
 def lashing_number(
-    length_m: float, goods_kg: float, holds_here: tuple[bool, ...], blocks_here: tuple[bool, ...],
+    goods_length_m: float, goods_kg: float, holds_here: tuple[bool, ...], blocks_here: tuple[bool, ...],
     blocks: tuple[Blocks, ...], blocked_by: tuple[BlockedBy, ...], counted_by_number: bool,
 ) -> Limit:
     """The fewest that hold it to what it stands on, fewer where something hard blocks it forwards."""
@@ -71,7 +71,7 @@ def lashing_number(
         here and way is Blocks.FORWARD and by is not BlockedBy.GIVES
         for here, way, by in zip(blocks_here, blocks, blocked_by, strict=True)
     )
-    fewest = cfr_393.fewest_tie_downs(length_m / M_IN_FT, goods_kg / KG_IN_LB, forward)
+    fewest = cfr_393.fewest_tie_downs(goods_length_m / M_IN_FT, goods_kg / KG_IN_LB, forward)
 
     return Limit(float(fewest), float(holds_here.count(True)))
 

@@ -27,6 +27,11 @@ def goods_kg(mass_kg: float) -> float:
     return mass_kg
 
 
+def goods_length_m(length_m: float) -> float:
+    """Length of what is lashed here."""
+    return length_m
+
+
 def metal_on_deck() -> bool:
     """There is no deck under it yet."""
     return False

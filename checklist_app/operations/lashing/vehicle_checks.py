@@ -25,6 +25,11 @@ def goods_kg(mass_kg: float, mass_with_pallet_kg: float | None) -> float:
     return mass_kg if mass_with_pallet_kg is None else mass_with_pallet_kg
 
 
+def goods_length_m(outline_along_m: float) -> float:
+    """Length of what is lashed here: with its pallet."""
+    return outline_along_m
+
+
 def least_class() -> LiftClass:
     """What leaves in somebody else's hands is looked at by two."""
     return LiftClass.NON_ROUTINE

@@ -42,6 +42,8 @@ BOLTED_ON_DECK = tuple({**each, "block_on": Body.DECK} for each in BOLTED)
 GIVES_ON_DECK = tuple({**each, "blocked_by": BlockedBy.GIVES} for each in CHOCKED_ON_DECK)
 HEADBOARD = block(Blocks.FORWARD, BlockedBy.HEADBOARD, Body.DECK, block_dan=2500.0)
 WEAK = {"lashing_item": strap(lc_dan=1000.0, stf_dan=100.0)}
+ONE_RING = {"anchor_dan": 600.0}
+ONE_EYE = {"held_dan": 600.0}
 US = {"rule_set": RuleSet.US}
 NTC = {"rule_set": RuleSet.NTC}
 LOW = {"cg_z_m": 0.3}
@@ -50,6 +52,8 @@ PALLET_CASES: Mapping[str, Task] = {
     "sliding": on_pallet((tie_down(),), **OILY),
     "tipping": on_pallet((), BOLTED, cg_z_m=0.62),
     "lashing_strength": on_pallet((tie_down(anchor_dan=340.0),), CHOCKED, **ON_A_MAT),
+    "anchor_strength": on_pallet((tie_down(**ONE_RING),) * 2, CHOCKED, **LOW),
+    "load_eye_strength": on_pallet((tie_down(**ONE_EYE),) * 2, CHOCKED, **LOW),
     "wandering": on_pallet((), CHOCKED, **LOW),
     "lashing_number": on_pallet((tie_down(),), CHOCKED[1:], **LOW, **ON_A_MAT, **US),
     "aggregate_wll": on_pallet(four(lashing_item=strap(wll_kg=220.0)), CHOCKED, **LOW, **US),
@@ -72,6 +76,8 @@ VEHICLE_CASES: Mapping[str, Task] = {
     "lashing_strength": on_vehicle((tie_down(to=Body.DECK, anchor_dan=340.0),), (*CHOCKED, *CHOCKED_ON_DECK), **LOW),
     "deck_sliding": on_vehicle((*four(), tie_down(to=Body.DECK)), deck_surface=Surface.OILY),
     "deck_tipping": on_vehicle(four(), BOLTED_ON_DECK, cg_z_m=0.739),
+    "anchor_strength": on_vehicle((tie_down(to=Body.DECK, **ONE_RING),) * 2, (*CHOCKED, *CHOCKED_ON_DECK), **LOW),
+    "load_eye_strength": on_vehicle((tie_down(to=Body.DECK, **ONE_EYE),) * 2, (*CHOCKED, *CHOCKED_ON_DECK), **LOW),
     "wandering": on_vehicle(four(), CHOCKED_ON_DECK, **LOW),
     "load_wandering": on_vehicle(PALLET_DOWN, CHOCKED, **LOW),
     "lashing_number": on_vehicle((tie_down(to=Body.DECK),), (*CHOCKED, *GIVES_ON_DECK), **LOW, **US),

@@ -21,6 +21,7 @@ from checklist_app.operations.lashing import (
     number,
     on_pallet,
     pallet_checks,
+    shared_ends,
     vehicle_checks,
     vehicle_loads,
 )
@@ -38,7 +39,8 @@ from tests.operations.lashing.mutations import (
 )
 
 MODULES: tuple[ModuleType, ...] = (
-    agree, lashing_class, lashing_states, metal, number, on_pallet, pallet_checks, vehicle_checks, vehicle_loads,
+    agree, lashing_class, lashing_states, metal, number, on_pallet, pallet_checks, shared_ends, vehicle_checks,
+    vehicle_loads,
 )
 CASES = {"pallet_lashing": PALLET_CASES, "vehicle_lashing": VEHICLE_CASES}
 CLAUSES = {"pallet_lashing": PALLET_CLAUSES, "vehicle_lashing": VEHICLE_CLAUSES}

@@ -26,6 +26,7 @@ from tests.operations.lashing.lashed_tasks import (
     lorry,
     on_pallet,
     on_vehicle,
+    round_both,
     skid,
     strap,
     tie_down,
@@ -227,6 +228,37 @@ def test_common_practice_without_source_steel_never_on_steel(pair: Any) -> None:
         steel = found.check("steel_on_steel")
         assert (steel.verdict, steel.caution) == (Verdict.WITHIN, STEEL)
     assert packed(on_pallet()).check("steel_on_steel").caution == ""
+
+
+# Two on one ring.
+
+
+@pytest.mark.parametrize("apart_m, together_dan", [
+    pytest.param(0.0, 700.0, id="by hand, on one ring: 2 × 350"),
+    pytest.param(0.04, 700.0, id="by hand, as near as one can measure"),
+    pytest.param(0.2, None, id="on two rings"),
+])
+def test_what_pulls_on_one_ring_is_added_up(apart_m: float, together_dan: float | None) -> None:
+    """Each tie-down pulls 350 daN at both of its ends."""
+    ev = packed(on_pallet((tie_down(0.1, anchor_dan=600.0), tie_down(0.1 + apart_m, anchor_dan=600.0))))
+    assert ev.check("lashing_strength[1]").verdict is Verdict.WITHIN
+    found = ev.check("anchor_strength[2]").outcome
+    if together_dan is None:
+        assert str(found) == "no other lashing is on it"
+    else:
+        assert found == pytest.approx(Strength(together_dan, 600.0), rel=1e-12)
+
+
+def test_the_ends_of_one_lashing_may_share_a_ring_too() -> None:
+    """Both ends of a tie-down made fast to one ring pull 700 daN on it."""
+    both = tie_down(far_end=FarEnd.GIVEN, **at("far_at", 0.0, -0.35, 1.2), **at("far_anchor", 0.0, 0.35, 0.0))
+    assert packed(on_pallet((both,))).check("anchor_strength[1]").outcome == Strength(700.0, 2000.0)
+
+
+def test_a_strap_round_the_pallet_has_no_ring_and_lies_on_no_eye() -> None:
+    ev = packed(on_pallet((round_both(anchor_dan=None), round_both(anchor_dan=None))))
+    assert isinstance(ev.check("anchor_strength[1]").outcome, NotApplicable)
+    assert isinstance(ev.check("load_eye_strength[1]").outcome, NotApplicable)
 
 
 # How it is planned, and who signs.
