@@ -5,6 +5,7 @@ from enum import Enum
 from typing import Any
 
 from checklist_app.checklists.ask import Ask, Option, State
+from checklist_app.checklists.fitting import fitting, misfit
 from checklist_app.checklists.fold import seen
 from checklist_app.checklists.naming import value_words
 from checklist_app.checklists.places import Place, with_row
@@ -52,9 +53,10 @@ def ask(world: World, now: Running, place: Place, options: tuple[Option, ...] = 
         why=place.prompt.why, unit=unit_of(place, entry), text=text,
         state=_state(now, place, entry, disputed),
         shown=_shown(world, value, filled, entry, options, place.prompt),
-        fault=now.faults.get(place.path, "") or now.out_of_date(place), usual=_usual(entry),
+        fault=now.faults.get(place.path, "") or now.out_of_date(place) or misfit(now, entry),
+        usual=_usual(entry),
         allowed=_allowed(place, entry), step=step_of(unit_of(place, entry)),
-        options=options or _options(place, entry), ways=_ways(entry), how=(value or {}).get("how", ""),
+        options=options or _options(now, place, entry), ways=_ways(entry), how=(value or {}).get("how", ""),
         plus_minus=(value or {}).get("plus_minus", ""), may_not_know=_may_not_know(now, entry),
         none_words=_none_words(place, entry), given=value["type"] if value and value["type"] in REASONED else "",
         reason=words(world.part(value.get("part", ""))) if value and value["type"] in REASONED else "",
@@ -160,9 +162,9 @@ def _allowed(place: Place, entry: Entry | None) -> str:
     return allowed_words(None, place.prompt.low, place.prompt.high, place.prompt.unit)
 
 
-def _options(place: Place, entry: Entry | None) -> tuple[Option, ...]:
+def _options(now: Running, place: Place, entry: Entry | None) -> tuple[Option, ...]:
     if entry is not None and isinstance(entry.kind, type) and issubclass(entry.kind, Enum):
-        return tuple(_option(place.prompt, str(each.value)) for each in entry.kind)
+        return tuple(_option(place.prompt, str(each.value)) for each in fitting(now, entry))
     return tuple(_option(place.prompt, each) for each in place.prompt.choices)
 
 

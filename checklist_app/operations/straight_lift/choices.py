@@ -51,4 +51,8 @@ LEGS = {
     Rig.ONE_LEG: (1, 1), Rig.TWO_LEGS: (2, 2), Rig.THREE_LEGS: (3, 3), Rig.FOUR_LEGS: (4, 4), Rig.TWO_HOOKS: (2, 2),
     Rig.RUNNING: (2, 2),
 }
+BY_NUMBER = {2: (EyesGiven.DISTANCE,), 4: (EyesGiven.RECTANGLE,)}
+EYES_FIT = {
+    rig: (EyesGiven.PICK_POINTS, *BY_NUMBER.get(legs, ()), EyesGiven.COORDINATES) for rig, (legs, _) in LEGS.items()
+}
 HOOKS = {rig: (2, 2) if rig is Rig.TWO_HOOKS else (0, 1) for rig in Rig}
