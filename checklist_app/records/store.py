@@ -103,8 +103,10 @@ class Store:
         parts = {name: data for item in brought if item.digest in taken for name, data in item.parts.items()}
         roles = self._roles({entry.author for entry in taken.values()})
         roles |= {person: brought_as(role) for person, role in absent.items()}
-        marks = self._marks(taken, parts, roles, device, received_at)
-        numbers = self._write(list(taken.values()), parts, device, received_at, marks, clock)
+        self.parts.write_files(parts)
+        with sqlite.writing(self.database):  # what is said once must not be new to two batches at the same moment
+            marks = self._marks(taken, parts, roles, device, received_at)
+            numbers = self._write(list(taken.values()), parts, device, received_at, marks, clock)
 
         return [item.answered(numbers.get(item.digest)) for item in brought]
 
@@ -117,7 +119,9 @@ class Store:
         for name, data in parts.items():
             refuse_other(name, data, LARGEST_BYTES)
 
-        return self._write(list(made), parts, device, received_at, {})
+        self.parts.write_files(parts)
+        with sqlite.writing(self.database):
+            return self._write(list(made), parts, device, received_at, {})
 
     def entries(self, about: tuple[str, str]) -> list[Entry]:
         """What counts of all that was said about a task or an item, in the order of arrival."""
@@ -204,15 +208,11 @@ class Store:
 
     def _write(self, entries: list[Entry], parts: Mapping[str, bytes], device: str, received_at: str,
                marks: Mapping[str, str], clock: str = "") -> dict[str, int]:
-        self.parts.write_files(parts)
-        with sqlite.writing(self.database):
-            self.parts.insert_rows(parts)
-            numbers = self._numbers(entry.digest for entry in entries)
-            fresh = list({entry.digest: entry for entry in entries if entry.digest not in numbers}.values())
-            doubts = self._doubts(fresh, device, received_at, clock)
-            numbers |= self._receive(fresh, device, received_at, doubts, marks)
-
-        return numbers
+        self.parts.insert_rows(parts)
+        numbers = self._numbers(entry.digest for entry in entries)
+        fresh = list({entry.digest: entry for entry in entries if entry.digest not in numbers}.values())
+        doubts = self._doubts(fresh, device, received_at, clock)
+        return numbers | self._receive(fresh, device, received_at, doubts, marks)
 
     def _receive(self, fresh: list[Entry], device: str, received_at: str, doubts: Mapping[str, str],
                  marks: Mapping[str, str]) -> dict[str, int]:
