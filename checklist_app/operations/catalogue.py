@@ -56,11 +56,13 @@ OPERATIONS = {
         ),
         Operation(
             pallet_lashing.NAME, pallet_lashing.WORDS, pallet_lashing.TABLE, pallet_lashing.EXAMPLE,
-            PALLET_LASHING_CHECKS, class_quantity="lashing_class", cautions=LASHING_CAUTIONS,
+            PALLET_LASHING_CHECKS, picture="picture", class_quantity="lashing_class",
+            cautions=LASHING_CAUTIONS,
         ),
         Operation(
             vehicle_lashing.NAME, vehicle_lashing.WORDS, vehicle_lashing.TABLE, vehicle_lashing.EXAMPLE,
-            VEHICLE_LASHING_CHECKS, class_quantity="lashing_class", cautions=VEHICLE_LASHING_CAUTIONS,
+            VEHICLE_LASHING_CHECKS, picture="picture", class_quantity="lashing_class",
+            cautions=VEHICLE_LASHING_CAUTIONS,
         ),
     )
 }

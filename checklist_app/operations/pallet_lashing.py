@@ -14,6 +14,7 @@ from checklist_app.operations.lashing import (
     on_pallet,
     pallet_checks,
     pallet_entries,
+    pallet_picture,
     pallet_there,
     route,
     runs,
@@ -26,7 +27,7 @@ from checklist_app.operations.table import Table
 NAME, WORDS = "pallet_lashing", "Lashing to a pallet or skid"
 MODULES = (
     pallet_entries, route, ship, friction_there, ends, pallet_there, bodies, runs, formulas, holding_checks, number,
-    on_pallet, pallet_checks, metal, lashing_states, agree, shared_ends, lashing_class,
+    on_pallet, pallet_checks, metal, lashing_states, agree, shared_ends, lashing_class, pallet_picture,
 )
 TABLE = Table(*MODULES)
 

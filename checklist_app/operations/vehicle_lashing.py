@@ -22,6 +22,7 @@ from checklist_app.operations.lashing import (
     vehicle_checks,
     vehicle_entries,
     vehicle_loads,
+    vehicle_picture,
     vehicle_there,
 )
 from checklist_app.operations.lashing.example import ON_VEHICLE as EXAMPLE
@@ -31,7 +32,7 @@ NAME, WORDS = "vehicle_lashing", "Lashing on a vehicle"
 MODULES = (
     vehicle_entries, route, ship, friction_there, deck_friction, ends, vehicle_there, bodies, runs, formulas,
     deck_formulas, holding_checks, deck_checks, number, on_pallet, vehicle_checks, vehicle_loads, metal,
-    lashing_states, agree, shared_ends, lashing_class,
+    lashing_states, agree, shared_ends, lashing_class, vehicle_picture,
 )
 TABLE = Table(*MODULES)
 

@@ -56,7 +56,7 @@ def drawn(document: Document, drawing: Drawing, width: float, height: float, hoo
           verdicts: Mapping[str, str], scales: Sequence[int] = SCALES) -> Figure:
     """The drawing as a figure. With `hook_at` its hook hangs there on the line from the paper's edge."""
     view = fitted(drawing, width, height - BAR_HIGH, hook_at, scales)
-    label = f"{drawing.label} Scale 1:{view.scale}."
+    label = f"{drawing.label} Scale 1:{view.scale}." if drawing.to_scale else drawing.label
 
     def draw(sheet: Sheet) -> None:
         if hook_at is not None:
@@ -66,7 +66,8 @@ def drawn(document: Document, drawing: Drawing, width: float, height: float, hoo
                 draw_line(sheet, leaf, view, verdicts)
         for words in lettering(drawing, view):
             draw_words(sheet, words)
-        scale_bar(sheet, view, drawing.note)
+        if drawing.to_scale:
+            scale_bar(sheet, view, drawing.note)
 
     for leaf in drawing.leaves():
         document.checked(leaf.words if isinstance(leaf, Text) else drawing.note)

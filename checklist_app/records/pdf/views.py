@@ -1,4 +1,4 @@
-"""The further views of a drawing on paper: beside each other, at one scale, each with its scale bar."""
+"""The further views of a drawing on paper: beside each other at one scale, each with its scale bar; then charts."""
 
 from collections.abc import Mapping, Sequence
 from dataclasses import replace
@@ -10,20 +10,39 @@ from checklist_app.records.pdf.document import WIDTH, Document
 from checklist_app.records.pdf.drawing import BAR_HIGH, MARGIN, SCALES, View, drawn, extent
 
 GAP, TALLEST, ROOM_FOR_BAR = 6 * mm, 105 * mm, 52 * mm
+OF_A_CHART = 45
 
 
 def other_views(document: Document, drawing: Drawing | None, verdicts: Mapping[str, str]) -> None:
-    """End view and plan, if the drawing has them."""
+    """End view and plan, if the drawing has them, then its charts."""
     if drawing is None or not drawing.others:
         return
-    scale, widths, height = together(drawing.others)
+    seen = [view for view in drawing.others if view.to_scale]
+    if seen:
+        from_other_sides(document, seen, verdicts)
+    for each in drawing.others:
+        if not each.to_scale:
+            chart(document, each, verdicts)
+
+
+def from_other_sides(document: Document, views: Sequence[Drawing], verdicts: Mapping[str, str]) -> None:
+    """Views beside each other."""
+    scale, widths, height = together(views)
     columns: list[tuple[float, list[object]]] = []
-    for view, width in zip(drawing.others, widths, strict=True):
+    for view, width in zip(views, widths, strict=True):
         figure = drawn(document, replace(view, note=""), width, height, None, verdicts, (scale,))
         said = document.paragraph(view.note, "note")
         columns += [(GAP, []), (width, [document.paragraph(view.name, "bold"), figure, said])]
-    document.add(document.heading(2, "The same lift from other sides"))
+    document.add(document.heading(2, "The same from other sides"))
     document.add(document.beside(columns[1:]))
+
+
+def chart(document: Document, view: Drawing, verdicts: Mapping[str, str]) -> None:
+    """A drawing whose lengths are no metres has a size of its own and no scale bar."""
+    box = extent(view, View(OF_A_CHART, 0.0, 0.0))
+    height = box.high - box.low + 2.0 * MARGIN + BAR_HIGH
+    figure = drawn(document, replace(view, note=""), WIDTH, height, None, verdicts, (OF_A_CHART,))
+    document.add(document.together(document.heading(2, view.name), figure, document.paragraph(view.note, "note")))
 
 
 def together(views: Sequence[Drawing]) -> tuple[int, list[float], float]:
