@@ -14,6 +14,7 @@ from checklist_app.operations.gear import GearState
 from checklist_app.operations.graph import NotApplicable
 from checklist_app.operations.lashing.choices import BlockedBy, Blocks, ForksEnter, Passes
 from checklist_app.operations.task import Task
+from checklist_app.operations.words import demand_said
 from tests.operations.lashing.lashed_tasks import (
     NONE,
     PALLET,
@@ -46,6 +47,12 @@ def test_a_load_that_holds_is_within_in_every_check_of_both_operations() -> None
     for ev in (packed(on_pallet()), loaded(on_vehicle())):
         assert ev.verdict is Verdict.WITHIN
         assert {check.verdict for check in ev.checks} <= {Verdict.WITHIN, Verdict.NOT_APPLICABLE}
+
+
+def test_forces_and_floors_are_said_in_whole_numbers_as_labels_print_them() -> None:
+    ev = loaded(on_vehicle(cg_x_m=0.071))
+    assert demand_said(ev.check("deck_floor")) == "978 of 5000\u00a0kg/m"
+    assert demand_said(ev.check("anchor_rating[1]")) == "2000 of 2000\u00a0daN"
 
 
 # At least one lashing, whatever friction does.
