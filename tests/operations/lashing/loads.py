@@ -132,12 +132,12 @@ def runs(ev: Evaluation, way: str, quantity: str = "held_load") -> tuple[Run, ..
 
 
 def run(ev: Evaluation, way: str, title: str, transport: str = "road", quantity: str = "held_load") -> Run:
-    """The one run that begins so, on that transport."""
-    (found,) = (
+    """The run that holds least of those that begin so, on that transport."""
+    found = [
         each for each in runs(ev, way, quantity)
         if each.held.title.startswith(title) and each.transport.startswith(transport)
-    )
-    return found
+    ]
+    return min(found, key=lambda each: each.held.times)
 
 
 def times(ev: Evaluation, way: str, title: str, transport: str = "road", quantity: str = "held_load") -> float:
