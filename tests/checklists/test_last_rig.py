@@ -13,12 +13,16 @@ WHAT = "/tasks/{}/what?step=lift"
 SLING = "/tasks/{}/kit/leg.1-left.sling"
 
 
-def rigged_before(shop: Shop, closing: str = "completed", stopped: bool = False) -> str:
+def rigged_before(shop: Shop, closing: str = "completed", stopped: bool = False, measured: bool = False) -> str:
     """A lift of the pump that ended: what its closing says of the rig."""
     from checklist_app.checklists.last_rig import remember
 
     task = shop.begin()
     shop.rig(task)
+    if measured:
+        shop.post(LEGS.format(task), MEASURED | {"leg/1-left/leg_angle_read_deg": "12"})
+        shop.post(EYES.format(task), PLACED)
+        shop.post(EYES.format(task), PLACED)
     if stopped:
         shop.post(f"/tasks/{task}/stop", {"stop": "yes"})
     made = Made(shop.request("POST", "/", counter=40_000))
@@ -153,3 +157,75 @@ def test_a_rig_that_is_no_longer_the_last_one_is_not_offered_under_the_other_one
     rigged_before(shop)
 
     assert "Last time" not in shop.get(SLING.format(task)).html
+
+
+LEGS, EYES = "/tasks/{}/numbers?step=legs", "/tasks/{}/numbers?step=eyes"
+LENGTH = "leg/1-left/leg_length_m"
+MEASURED = {LENGTH: "1.53", f"{LENGTH}.how": "tape", "leg/2-right/leg_length_m": "1.54",
+            "leg/2-right/leg_length_m.how": "tape", "leg/2-right/leg_length_m.plus_minus": "0.02"}
+PLACED = {"eyes_given": "distance", "eyes_apart_m": "0.9", "eyes_apart_m.how": "tape"}
+
+
+def measured_before(shop: Shop) -> str:
+    """The second lift of a pump whose legs were measured and whose eyes were given by their distance last time."""
+    before = rigged_before(shop, measured=True)
+    task = shop.begin()
+    shop.post(WHAT.format(task), {"again": before})
+    return task
+
+
+def test_lengths_of_last_time_are_shown_and_taken_one_by_one() -> None:
+    shop = Shop()
+    task = measured_before(shop)
+    for leg, sling, fitting in (("1-left", "R-21", "B-31"), ("2-right", "R-22", "B-32")):
+        shop.post(f"/tasks/{task}/kit/leg.{leg}.sling", {"pick": f"gear/{sling}"})
+        shop.post(f"/tasks/{task}/kit/leg.{leg}.top_fitting", {"not_used": "yes"})
+        shop.post(f"/tasks/{task}/kit/leg.{leg}.bottom_fitting", {"pick": f"gear/{fitting}"})
+    shop.post(LEGS.format(task), {"legs_given": "lengths"})
+    page = shop.get(LEGS.format(task)).html
+    assert "1.53 m, tape" in page and "1.54 m ± 0.02 m, tape" in page and faults(page) == []
+    assert running(shop.world, task).value(("leg", "1-left", "leg_length_m")) is None
+
+    shop.post(LEGS.format(task), {LENGTH: "1.53", f"{LENGTH}.how": "tape"})
+    now, page = running(shop.world, task), shop.get(LEGS.format(task)).html
+    assert now.value(("leg", "1-left", "leg_length_m")) == values.number("1.53", "m", "tape")
+    assert now.value(("leg", "2-right", "leg_length_m")) is None
+    assert "<b>1.53 m, tape</b></p>" not in page and "<b>1.54 m ± 0.02 m, tape</b></p>" in page
+
+
+def test_a_length_is_not_offered_where_the_leg_hangs_on_other_gear_today() -> None:
+    shop = Shop()
+    task = measured_before(shop)
+    shop.post(LEGS.format(task), {"legs_given": "lengths"})
+    assert "1.53 m, tape" not in shop.get(LEGS.format(task)).html, "nothing is picked yet"
+    shop.post(f"/tasks/{task}/kit/leg.1-left.sling", {"pick": "gear/R-22"})
+    shop.post(f"/tasks/{task}/kit/leg.1-left.top_fitting", {"not_used": "yes"})
+    shop.post(f"/tasks/{task}/kit/leg.1-left.bottom_fitting", {"pick": "gear/B-31"})
+    assert "1.53 m, tape" not in shop.get(LEGS.format(task)).html
+
+
+def test_how_the_eyes_were_given_is_offered_only_where_it_fits_today_and_what_follows_from_it_then() -> None:
+    shop = Shop()
+    task = measured_before(shop)
+    page = shop.get(EYES.format(task)).html
+    assert "Last time, 25 November 2026" in page and "<b>distance</b>" in page and "0.9 m, tape" not in page
+    shop.post(EYES.format(task), {"eyes_given": "distance"})
+    assert "<b>0.9 m, tape</b>" in shop.get(EYES.format(task)).html
+
+    shop.post(EYES.format(task), {"eyes_given": ""})
+    shop.post(f"/tasks/{task}/kit/rig", {"rig": "three legs on one hook"})
+    assert "<b>distance</b>" not in shop.get(EYES.format(task)).html
+
+
+def test_an_angle_read_last_time_is_never_offered() -> None:
+    shop = Shop()
+    task = measured_before(shop)
+    shop.post(LEGS.format(task), {"legs_given": "measured angles"})
+    assert "Last time" not in shop.get(LEGS.format(task)).html
+
+
+def test_anew_offers_no_figures() -> None:
+    shop = Shop()
+    task = measured_before(shop)
+    shop.post(WHAT.format(task), {"again": ANEW})
+    assert "Last time" not in shop.get(EYES.format(task)).html

@@ -11,6 +11,7 @@ from checklist_app.checklists.checks_view import governing, live
 from checklist_app.checklists.choosing import choices
 from checklist_app.checklists.forms import take
 from checklist_app.checklists.frame import frame, go_to, inside, whole
+from checklist_app.checklists.last_figures import last_figures
 from checklist_app.checklists.picture import held
 from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.steps import Screen, chosen, next_way, screens, stage_number
@@ -84,6 +85,7 @@ def _show(request: Request, world: World, now: Running, stage: str, screen: Scre
     before, after = _around(now, stage, screen)
     context |= {"legs": which_legs(now), "leg": EVERY_LEG, "typed": "", "fault_words": ""} if drawn else {}
     context |= {"step": screen, "before": before, "after": after, "here": screen.href,
+                "last": last_figures(world, now, screen),
                 "banner": banner(world, now, stage), "below": None,
                 "next": next_way(now, stage, screen.key)}
     return whole(request, "checklist/step.html", shown, status, **context | dict(beside(world, now, screen)))
