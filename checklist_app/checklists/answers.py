@@ -57,7 +57,8 @@ def answers(world: World, folded: Folded, procedure: Procedure) -> Answers:
     for path in folded.disputed:
         if (entry := _entry_at(table, path)) is not None:
             given[_key(entry, path, labels)] = _waits(entry, path, labels, "two answers differ")
-    sources = {key: fill for key, fill in filled(table, folded, items).items() if key not in given}
+    sources = {key: fill for key, fill in filled(table, folded, items).items()
+               if key not in given and key.name not in procedure.measured_anew}
     rows = {group: tuple(labels[row] for row in rows) for group, rows in folded.rows.items() if group in table.groups}
     task = Task({**{key: fill.answer for key, fill in sources.items()}, **given}, rows)
 

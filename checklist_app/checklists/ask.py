@@ -1,6 +1,8 @@
 """One question as a page shows it: words, what stands there now, and every way of answering it."""
+from collections.abc import Iterable
 from dataclasses import dataclass
 from enum import Enum
+from itertools import groupby
 
 SHORT = 4
 
@@ -56,6 +58,10 @@ class Ask:
     settle: str = ""
     killer: bool = False
     first_fault: bool = False
+    href: str = ""
+    """Where it is answered, if not here: gear has a slot of its own."""
+    line: str = ""
+    """Words over the line in which it stands with its neighbours."""
 
     @property
     def id(self) -> str:
@@ -77,3 +83,20 @@ class Ask:
     def answered(self) -> bool:
         """Whether the question needs nobody any more."""
         return self.state in (State.DONE, State.FROM_REGISTER)
+
+
+@dataclass(frozen=True)
+class Block:
+    """Questions that stand together: one, or several in one line under `words`."""
+
+    words: str
+    asks: tuple[Ask, ...]
+
+
+def blocks(questions: Iterable[Ask]) -> tuple[Block, ...]:
+    """Questions as they stand on the page, those of one line together."""
+    found: list[Block] = []
+    for line, together in groupby(questions, key=lambda each: each.line):
+        some = tuple(together)
+        found += [Block(line, some)] if line else [Block("", (each,)) for each in some]
+    return tuple(found)

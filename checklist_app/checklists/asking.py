@@ -7,13 +7,16 @@ from typing import Any
 from checklist_app.checklists.ask import Ask, Option, State
 from checklist_app.checklists.fitting import fitting, misfit
 from checklist_app.checklists.fold import seen
+from checklist_app.checklists.measured_anew import offered, register_says
 from checklist_app.checklists.naming import value_words
 from checklist_app.checklists.places import Place, with_row
 from checklist_app.checklists.procedure import Prompt, PromptKind
 from checklist_app.checklists.prompts import Asked
 from checklist_app.checklists.running import Running
+from checklist_app.checklists.slots import KIT, is_slot
 from checklist_app.checklists.usual import allowed_words, step_of, usual_values
 from checklist_app.checklists.values import Value, words
+from checklist_app.checklists.words import sentence
 from checklist_app.checklists.world import World
 from checklist_app.operations.graph import Day, Entry, NotUsed
 from checklist_app.operations.task import Key
@@ -46,23 +49,40 @@ def ask(world: World, now: Running, place: Place, options: tuple[Option, ...] = 
     filled = now.read.sources.get(_key(now, place))
     disputed = place.path in now.folded.disputed
     text = _typed(world, value) if value else ""
+    if is_slot(now, place) and place.stage.name != KIT:
+        return _slot_ask(world, now, place, disputed)
 
     return Ask(
         name=place.name, kind=kind_of(place, entry), words=question(place, entry),
         data=asked(now, place).data(seen(now.folded, place.path)), entry=str(_key(now, place)) if entry else "",
-        why=place.prompt.why, unit=unit_of(place, entry), text=text,
-        state=_state(now, place, entry, disputed),
+        why=" ".join(filter(None, (place.prompt.why, register_says(now, place.prompt.name)))),
+        unit=unit_of(place, entry), text=text, state=_state(now, place, entry, disputed),
         shown=_shown(world, value, filled, entry, options, place.prompt),
         fault=now.faults.get(place.path, "") or now.out_of_date(place) or misfit(now, entry),
-        usual=_usual(entry),
-        allowed=_allowed(place, entry), step=step_of(unit_of(place, entry)),
+        usual=_usual(now, place, entry),
+        allowed=_allowed(now, place, entry), step=step_of(unit_of(place, entry)),
         options=options or _options(now, place, entry), ways=_ways(entry), how=(value or {}).get("how", ""),
         plus_minus=(value or {}).get("plus_minus", ""), may_not_know=_may_not_know(now, entry),
         none_words=_none_words(place, entry), given=value["type"] if value and value["type"] in REASONED else "",
         reason=words(world.part(value.get("part", ""))) if value and value["type"] in REASONED else "",
         source=filled.source if filled else "", settle=address(now.id, place.path) if disputed else "",
-        killer=place.prompt.killer,
+        killer=place.prompt.killer, line=place.prompt.line,
     )
+
+
+def _slot_ask(world: World, now: Running, place: Place, disputed: bool) -> Ask:
+    """Gear asked in a step: what was picked, and the way to its slot."""
+    from checklist_app.checklists.pages.settle import address
+
+    entry, item = now.table.entries[place.prompt.name], now.items.get(place.path)
+    value = now.value(place.path)
+    shown = f"{item.id}, {item.title}" if item is not None and item.title != item.id else item.id if item else (
+        _shown(world, value, None, entry, (), place.prompt) if value else "")
+    felt_words = "not looked at and felt yet" if item is not None and now.is_open(place) else ""
+    return Ask(name=place.name, kind="gear", words=sentence(question(place, entry)).rstrip("."), why=place.prompt.why,
+               state=_state(now, place, entry, disputed), shown=shown, source=felt_words,
+               fault=now.faults.get(place.path, ""), settle=address(now.id, place.path) if disputed else "",
+               killer=place.prompt.killer, href=f"/tasks/{now.id}/kit/{place.slot}")
 
 
 def question(place: Place, entry: Entry | None) -> str:
@@ -151,14 +171,27 @@ def _added_up(prompt: Prompt, entry: Entry | None) -> str:
     return entry.default.reason
 
 
-def _usual(entry: Entry | None) -> tuple[str, ...]:
-    return usual_values(entry.usual, entry.unit) if entry is not None and entry.usual else ()
+def _usual(now: Running, place: Place, entry: Entry | None) -> tuple[str, ...]:
+    """Values to tap; first those that something picked, or the register of loads, offers."""
+    usual = usual_values(entry.usual, entry.unit) if entry is not None and entry.usual else ()
+    own = (offered_fact(now, place)[0], offered(now, place.prompt.name))
+    return tuple(dict.fromkeys((*filter(None, own), *usual)))
 
 
-def _allowed(place: Place, entry: Entry | None) -> str:
+def offered_fact(now: Running, place: Place) -> tuple[str, str]:
+    """A fact of what was picked that is offered here, and whose it is; both empty where there is none."""
+    picked, _, fact = place.prompt.offers.partition(".")
+    item = now.items.get((picked,)) if picked else None
+    text = str(item.facts.get(fact, "")) if item is not None else ""
+    return (text, item.title) if item is not None and text else ("", "")
+
+
+def _allowed(now: Running, place: Place, entry: Entry | None) -> str:
     if entry is not None:
+        text, whose = offered_fact(now, place)
+        said = f"{whose} says {text} {entry.unit}." if text else ""
         allowed = allowed_words(entry.usual, entry.low, entry.high, entry.unit)
-        return f"{allowed} {entry.hint}".strip()
+        return " ".join(filter(None, (said, allowed, entry.hint)))
     return allowed_words(None, place.prompt.low, place.prompt.high, place.prompt.unit)
 
 

@@ -1,12 +1,11 @@
 """What stands above the questions of a stage: stopped, void or held; and that the load may always be made safe."""
 from dataclasses import dataclass
 
-from checklist_app.checklists.classes import needed_words
-from checklist_app.checklists.holds import HoldState, hold_states, void_words
+from checklist_app.checklists.holds import HoldState, hold_states, needed_at, void_words
 from checklist_app.checklists.refusals import Refusal, refusals
 from checklist_app.checklists.running import Running
+from checklist_app.checklists.says import Says
 from checklist_app.checklists.stops import stops
-from checklist_app.checklists.trials import trials
 from checklist_app.checklists.world import World
 
 FEW = 3
@@ -24,12 +23,13 @@ class Held:
 
 @dataclass(frozen=True)
 class Banner:
-    """Everything that speaks against going on. `lower`: the load may hang, so it is lowered first."""
+    """Everything that speaks against going on. `first`: what to do with the load while the hold point is not signed."""
 
     stopped: bool
     void: tuple[str, ...]
     held: Held | None
-    lower: bool
+    first: str
+    says: Says
 
 
 def banner(world: World, now: Running, stage: str) -> Banner | None:
@@ -40,7 +40,9 @@ def banner(world: World, now: Running, stage: str) -> Banner | None:
     stopped, void = bool(stops(now.folded)), void_words(states)
     if not (stopped or void or held):
         return None
-    return Banner(stopped, void, held, bool(trials(now)))
+    says = now.procedure.says
+    is_moved = not says.held_with or bool(now.folded.rows.get(says.held_with))
+    return Banner(stopped, void, held, says.held if is_moved else "", says)
 
 
 def _held(world: World, now: Running, states: tuple[HoldState, ...], at: int) -> Held:
@@ -48,5 +50,5 @@ def _held(world: World, now: Running, states: tuple[HoldState, ...], at: int) ->
     n = next(n for n, state in enumerate(states[:at + 1]) if not state.open)
     state = states[n]
     first = refusals(world, now, state, states[:n])
-    needed = needed_words(state.lift_class) if state.lift_class is not None else state.hold.ask
+    needed = needed_at(state) or state.hold.ask
     return Held(state.hold.words, needed, f"/tasks/{now.id}/holds/{state.hold.name}", first[:FEW])

@@ -5,8 +5,9 @@ from dataclasses import dataclass, replace
 from checklist_app.checklists import checked
 from checklist_app.checklists.places import place_of_key
 from checklist_app.checklists.running import Running
+from checklist_app.checklists.says import A_LIFT, Says
 from checklist_app.checklists.steps import place_href
-from checklist_app.checklists.words import lift_is, listed, mark
+from checklist_app.checklists.words import listed, mark
 from checklist_app.mechanics.sources import SOURCES
 from checklist_app.operations.check import Check, Verdict, highest_utilisation
 from checklist_app.operations.evaluate import Evaluation
@@ -60,6 +61,7 @@ class Live:
     assumed: tuple[str, ...]
     announced: str
     beside: tuple[str, ...]
+    whole: str
     waits_for: tuple[Link, ...] = ()
 
     @property
@@ -79,17 +81,17 @@ class Live:
 
 
 def governing(now: Running) -> Row | None:
-    """The check that decides, once something is computed."""
-    return governing_of(now.evaluation, now)
+    """The check that decides, once something is computed; while the rows that must hold are not there, none."""
+    return None if now.lacks_rows else governing_of(now.evaluation, now)
 
 
-def governing_of(evaluation: Evaluation, now: Running | None = None) -> Row | None:
-    """The deciding check with its verdict in words, and the verdict on the whole lift where that is another one."""
+def governing_of(evaluation: Evaluation, now: Running | None = None, says: Says | None = None) -> Row | None:
+    """The deciding check with its verdict in words, and the verdict on the whole work where that is another one."""
     check = evaluation.governs
     if check is None:
         return None
     found, whole = row(evaluation, check, now), evaluation.verdict.words
-    rest = "" if whole == found.verdict else f". {lift_is(whole)}"
+    rest = "" if whole == found.verdict else f". {_says(now, says).whole(whole)}"
     return replace(found, note=f"{found.verdict}, {found.note or found.reason}{rest}")
 
 
@@ -98,7 +100,7 @@ def live(now: Running) -> Live:
     return seen(now.evaluation, now)
 
 
-def seen(evaluation: Evaluation, now: Running | None = None) -> Live:
+def seen(evaluation: Evaluation, now: Running | None = None, says: Says | None = None) -> Live:
     """Every check of an evaluation; links to missing entries only where there is a task."""
     shown = [check for check in evaluation.checks if not checked.does_not_apply(check)]
     beside = tuple(f"{checked.title(check)}: {checked.reason(check)}" for check in evaluation.checks
@@ -107,8 +109,13 @@ def seen(evaluation: Evaluation, now: Running | None = None) -> Live:
     verdict = evaluation.verdict.words
 
     return Live(tuple(row(evaluation, check, now) for check in sorted(shown, key=_order)), verdict, mark(verdict),
-                f"{len(computed)} of {len(shown)} computed", _assumed(evaluation), announced(evaluation), beside,
+                f"{len(computed)} of {len(shown)} computed", _assumed(evaluation),
+                announced(evaluation, _says(now, says)), beside, _says(now, says).whole(verdict),
                 _waits_for(evaluation, now))
+
+
+def _says(now: Running | None, says: Says | None) -> Says:
+    return says or (now.procedure.says if now is not None else A_LIFT)
 
 
 def _waits_for(evaluation: Evaluation, now: Running | None) -> tuple[Link, ...]:
@@ -120,11 +127,11 @@ def _waits_for(evaluation: Evaluation, now: Running | None) -> tuple[Link, ...]:
         order.index(place[str(each)]) if place[str(each)] in order else len(order))), now)
 
 
-def announced(evaluation: Evaluation) -> str:
+def announced(evaluation: Evaluation, says: Says | None = None) -> str:
     """One sentence for those who do not see it: what governs, how much, which verdict."""
     check = evaluation.governs
     if check is None:
-        return f"Nothing is computed yet. {lift_is(evaluation.verdict.words)}."
+        return f"Nothing is computed yet. {(says or A_LIFT).whole(evaluation.verdict.words)}."
     large = checked.large(check) if check.computed else None
     figure = f", {large.text} {'per cent' if large.unit == '%' else large.unit}".rstrip() if large else ""
     return f"{checked.title(check)} governs{figure}, {check.verdict.words}."

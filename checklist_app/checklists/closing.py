@@ -1,8 +1,9 @@
-"""How a task ends. Every closing is kept and sealed; a lift that was refused is worth a record too."""
+"""How a task ends. Every closing is kept and sealed; work that was refused is worth a record too."""
 from dataclasses import dataclass
 
 from checklist_app.checklists.entry import Entry, Path
 from checklist_app.checklists.fold import Folded
+from checklist_app.checklists.says import A_LIFT, Says
 from checklist_app.checklists.values import Value
 
 CLOSING: Path = ("closing",)
@@ -11,12 +12,6 @@ ABANDONED = "abandoned"
 STOPPED = "stopped"
 UNSIGNED = "carried out without sign-off"
 CLOSINGS = (COMPLETED, ABANDONED, STOPPED, UNSIGNED)
-WORDS = {
-    COMPLETED: "It was lifted and set as signed.",
-    ABANDONED: "It was given up or refused. Nothing is moved any more.",
-    STOPPED: "It was stopped, and nobody goes on.",
-    UNSIGNED: "It was lifted and set, and not every sign-off stood.",
-}
 NEEDS_WORDS = frozenset({ABANDONED, STOPPED, UNSIGNED})
 
 
@@ -29,6 +24,7 @@ class Course:
     landed: bool
     missing: tuple[str, ...]
     """What the last stages still ask for, in words."""
+    says: Says = A_LIFT
 
 
 @dataclass(frozen=True)
@@ -48,7 +44,9 @@ def closing_entry(folded: Folded) -> Entry | None:
 
 def possible(course: Course) -> tuple[Possible, ...]:
     """All closings in their order, each with what stands against it."""
-    return tuple(Possible(text, WORDS[text], why_not(text, course), _first(text, course)) for text in CLOSINGS)
+    means = {COMPLETED: course.says.completed, ABANDONED: course.says.abandoned, STOPPED: course.says.stopped,
+             UNSIGNED: course.says.unsigned}
+    return tuple(Possible(text, means[text], why_not(text, course), _first(text, course)) for text in CLOSINGS)
 
 
 def why_not(text: str, course: Course) -> str:
@@ -58,10 +56,10 @@ def why_not(text: str, course: Course) -> str:
     if text == STOPPED:
         return "" if course.stopped else "Nobody has stopped it, or somebody went on since."
     if text == ABANDONED:
-        return "It stands on its landing place: it was carried out." if course.landed else ""
+        return course.says.is_done if course.landed else ""
     if not course.landed:
-        return "It does not stand on its landing place yet."
-    return "Both sign-offs stand: close it as completed." if course.signed and not course.stopped else ""
+        return course.says.not_done
+    return "Every sign-off stands: close it as completed." if course.signed and not course.stopped else ""
 
 
 def fault(text: str, said: str, course: Course) -> str:
@@ -83,9 +81,9 @@ def _why_not_completed(course: Course) -> str:
         return "It is stopped: a supervisor goes on first."
     if not course.signed:
         return "Not every sign-off stands."
-    return "" if course.landed else "It does not stand on its landing place yet."
+    return "" if course.landed else course.says.not_done
 
 
 def _first(text: str, course: Course) -> str:
-    """Only a completed lift asks for every answer; the others are closed with what there is."""
+    """Only completed work asks for every answer; the others are closed with what there is."""
     return f"First: {course.missing[0]}." if text == COMPLETED and course.missing else ""

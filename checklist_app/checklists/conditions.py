@@ -50,7 +50,7 @@ def is_asked(place: Place, table: Table, given: Mapping[Key, Any], labels: Mappi
     """Whether a question is asked, by what stands: entered, or filled by a register."""
     for each in map(condition, place.prompt.only_for):
         if (entry := table.entries.get(each.name)) is None:
-            said = _plain(folded, (each.name,))
+            said = plainly_said(folded, (*place.path[:-1], each.name)) or plainly_said(folded, (each.name,))
         else:
             key = Key(each.name, labels.get(place.row) if table.home[each.name] is not None else None)
             said = _said(given.get(key, entry.default if isinstance(entry.default, Enum) else None))
@@ -63,7 +63,7 @@ def may_be_asked(place: Place, folded: Folded) -> bool:
     """The same from the entries alone: what a register may still fill is not held against a question."""
     for each in map(condition, place.prompt.only_for):
         path = next((path for path in ((*place.path[:-1], each.name), (each.name,)) if path in folded.values), None)
-        if path is not None and not each.holds(_plain(folded, path)):
+        if path is not None and not each.holds(plainly_said(folded, path)):
             return False
     return True
 
@@ -76,7 +76,7 @@ def _said(answer: Any) -> str:
     return NOT_USED if isinstance(answer, NotUsed) else DONT_KNOW if isinstance(answer, DontKnow) else GIVEN
 
 
-def _plain(folded: Folded, path: Path) -> str:
+def plainly_said(folded: Folded, path: Path) -> str:
     """What an entry says, in the words of a condition."""
     value = folded.values.get(path)
     if value is None:

@@ -1,6 +1,7 @@
 """A guest signs: somebody whom the register does not know, by name and hand, and whoever is signed in has seen it.
 
-It takes the place of no signature that the lift asks for: nobody checked who the guest is or what he may decide.
+It takes the place of no other signature: nobody checked who the guest is or what he may decide. Only where a hold
+point asks for a guest himself, such as the driver at a hand-over, is his hand what is asked for.
 """
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
@@ -10,14 +11,15 @@ from checklist_app.checklists import ink
 from checklist_app.checklists.answer import Request
 from checklist_app.checklists.canonical import NotCanonical, parse
 from checklist_app.checklists.entry import Entry
-from checklist_app.checklists.holds import HoldState, heads, path
+from checklist_app.checklists.holds import GUEST, HoldState, heads, path
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.world import World
 
-GUEST, FORM = "guest", "guest/1"
+FORM = "guest/1"
 LONGEST = 80
-AS_WHAT = ("operator", "signaller", "haulier", "for the owner of the load", "for the customer", "as a visitor")
+AS_WHAT = ("operator", "signaller", "haulier", "driver", "for the owner of the load", "for the customer",
+           "as a visitor")
 MEANING = ("I was shown what is written here: load, gear, numbers and checks. I know what is planned and what my part "
            "in it is.")
 
@@ -65,14 +67,24 @@ def told(part: bytes | None) -> Mapping[str, str] | None:
     return facts
 
 
-def faults(request: Request) -> dict[str, str]:
+def ways(state: HoldState) -> tuple[str, ...]:
+    """As what a guest may sign here."""
+    return (state.hold.guest,) if state.hold.guest else AS_WHAT
+
+
+def meaning(state: HoldState) -> str:
+    """What a guest's signature says: the hold's own words where it asks for him."""
+    return state.hold.meaning if state.hold.guest else MEANING
+
+
+def faults(request: Request, state: HoldState) -> dict[str, str]:
     """What is missing from the form, by its field."""
     found = {}
     if not request.one("guest"):
         found["guest"] = "Write the guest's name."
     elif request.person is not None and request.one("guest").casefold() == request.person.name.casefold():
         found["guest"] = "The guest and the witness are two persons. Who has an account signs with his own PIN."
-    if request.one("as") not in AS_WHAT:
+    if request.one("as") not in ways(state):
         found["as"] = "Choose as what the guest signs."
     if not ink.drawn(request.one("ink")):
         found["ink"] = "The guest draws the signature by hand."
@@ -85,7 +97,7 @@ def signed(request: Request, running: Running, state: HoldState) -> Made:
     """The guest's signature over what is shown, said by the witness: nothing replaces it."""
     made = Made(request)
     facts: dict[str, Any] = {"name": request.one("guest")[:LONGEST], "firm": request.one("firm")[:LONGEST],
-                             "meaning": MEANING}
+                             "meaning": meaning(state)}
     value = {"type": GUEST, "text": request.one("as"), "part": made.document(FORM, facts),
              "shown": state.seen.fingerprint}
     drawn = ink.made(request.one("ink"), "", f"{request.salt}-{GUEST}")

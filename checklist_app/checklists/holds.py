@@ -4,7 +4,7 @@ from dataclasses import dataclass
 from typing import Any
 
 from checklist_app.checklists.authority import statement_of
-from checklist_app.checklists.classes import NEEDED, Signature, still_needed
+from checklist_app.checklists.classes import NEEDED, Signature, needed_words, still_needed
 from checklist_app.checklists.entry import Entry, Path
 from checklist_app.checklists.procedure import Hold
 from checklist_app.checklists.running import Running
@@ -15,7 +15,7 @@ from checklist_app.checklists.world import World
 from checklist_app.mechanics.lift_class import LiftClass
 
 HOLDS = "holds"
-SEND_BACK = "send_back"
+SEND_BACK, GUEST = "send_back", "guest"
 
 
 @dataclass(frozen=True)
@@ -52,6 +52,8 @@ class HoldState:
     missing: tuple[Signature, ...]
     expired: str
     sent_back: tuple[Entry, ...]
+    outdated: int = 0
+    """Hands of guests, where a guest is what is asked for, that were given for something else than is there now."""
 
     @property
     def standing(self) -> tuple[SignOff, ...]:
@@ -89,8 +91,20 @@ def hold_state(world: World, running: Running, hold: Hold) -> HoldState:
     seen = shown(world, running, hold)
     found = sign_offs(world, running, seen)
     standing = [each for each in found if not each.void]
-    return HoldState(hold, seen, found, _missing(standing, class_of(seen.report)), _expired(world, hold, standing),
-                     tuple(entry for entry in heads(running, hold, SEND_BACK) if entry.type == SEND_BACK))
+    hands = [entry.value["shown"] == seen.fingerprint for entry in heads(running, hold, GUEST)
+             if entry.type == GUEST and entry.value["text"] == hold.guest]
+    missing = _missing(standing, class_of(seen.report)) if not hold.guest else () if any(hands) else (
+        Signature((hold.guest,), rigger_may=True),)
+    return HoldState(hold, seen, found, missing, _expired(world, hold, standing),
+                     tuple(entry for entry in heads(running, hold, SEND_BACK) if entry.type == SEND_BACK),
+                     len(hands) if hands and not any(hands) else 0)
+
+
+def needed_at(state: HoldState) -> str:
+    """Who signs here, in a sentence; empty while the class is not settled."""
+    if state.hold.guest:
+        return f"The {state.hold.guest} signs by hand, as a guest. Whoever is signed in is his witness."
+    return needed_words(state.lift_class) if state.lift_class is not None else ""
 
 
 def sign_offs(world: World, running: Running, seen: Shown) -> tuple[SignOff, ...]:
@@ -124,7 +138,10 @@ def class_of(report: Mapping[str, Any]) -> LiftClass | None:
 
 def void_words(states: Iterable[HoldState]) -> tuple[str, ...]:
     """A sentence for every first reason, with how many sign-offs it voids."""
-    reasons = [each.void[0] for state in states for each in state.void]
+    every = tuple(states)
+    reasons = [each.void[0] for state in every for each in state.void]
+    reasons += [f"what the {state.hold.guest} was shown has changed since" for state in every
+                for _ in range(state.outdated)]
     counts = {reason: reasons.count(reason) for reason in reasons}
     return tuple(f"{count} sign-off{'s' if count > 1 else ''} void: {reason}" for reason, count in counts.items())
 

@@ -26,7 +26,7 @@ LAST_RIG: Path = ("last_rig",)
 AGAIN: Path = ("again",)
 ANEW = "no, rig it anew"
 SCHEMA = "last_rig/1"
-KEPT_STAGES, KEPT_STEPS = ("kit",), ("eyes", "legs", "hooks-at", "hitch")
+KEPT_STAGES, KEPT_STEPS = ("kit",), ("legs", "hooks-at", "hitch")
 KEPT_TYPES = frozenset({"pick", "choice", "not_used", "number"})
 
 
@@ -51,13 +51,13 @@ class Offered:
 
 
 def remember(made: Made, now: Running, world: World, closing: str) -> None:
-    """Said with the closing of a lift that was completed and never stopped."""
+    """Said with the closing of a lift that was completed and never stopped. Where nothing hung there is no rig."""
     state = now.folded.values.get(("build_state",), {}).get("text", "")
     stopped = any(entry.type == "stop" for entry in now.folded.known.values())
-    if closing != COMPLETED or stopped or now.load is None or not state:
-        return
     answers = [{"path": list(place.path), "value": plain} for place in now.places()
                if _is_of_the_rig(place) and (plain := _plain(now.value(place.path)))]
+    if closing != COMPLETED or stopped or now.load is None or not state or not answers:
+        return
     facts = {"task": now.id, "day": now.day, "state": state, "answers": answers}
     about = ("load", now.load.id)
     before = [entry.digest for entry, said in _standing(world, now.load) if said.get("state") == state]

@@ -1,6 +1,6 @@
 """How a prompt, an answer and a check are called in a sentence: "right sling", "RS-204", "2400 kg"."""
 from checklist_app.checklists.entry import Path
-from checklist_app.checklists.places import FELT, label
+from checklist_app.checklists.places import FELT, label, row_beside
 from checklist_app.checklists.procedure import Procedure
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.values import Value, words
@@ -14,14 +14,15 @@ TICKED = {"yes": "yes", "no": "no", "cannot_see": "cannot see it"}
 
 def prompt_words(procedure: Procedure, path: Path) -> str:
     """A prompt with its row, as it is called in the middle of a sentence."""
+    one = procedure.one_of(path[0])
     if len(path) == 2:
-        return f"{path[0]} {label(path[1])}" if label(path[1]).isdigit() else f"{label(path[1])} {path[0]}"
+        return f"{one} {label(path[1])}" if label(path[1]).isdigit() else f"{label(path[1])} {one}"
     name = path[-1].removesuffix(FELT)
     said = _words(procedure, name) + (", looked at and felt" if path[-1].endswith(FELT) else "")
     if len(path) < 3:
         return said
     row = label(path[1])
-    return f"{path[0]} {row}, {said}" if row.isdigit() else f"{row} {said}"
+    return f"{one} {row}, {said}" if row.isdigit() else f"{row} {said}"
 
 
 def value_words(value: Value | None, world: World) -> str:
@@ -46,7 +47,7 @@ def check_words(running: Running, name: str) -> str:
     """A check as it is called: title and row."""
     bare, _, row = name.partition("[")
     title = next((check.clause.title for check in running.evaluation.checks if check.quantity == bare), bare)
-    return f"{label(row.rstrip(']'))} {title}" if row else title
+    return row_beside(label(row.rstrip("]")), title) if row else title
 
 
 def _words(procedure: Procedure, name: str) -> str:

@@ -7,6 +7,7 @@ from checklist_app.checklists.filled import OF_BUILD_STATE, build_state
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.running import Running
+from checklist_app.checklists.trials import TRIAL
 from checklist_app.checklists.values import version
 from checklist_app.checklists.words import day
 from checklist_app.checklists.world import World
@@ -34,7 +35,7 @@ def new_finding(world: World, now: Running) -> NewFinding | None:
     load = world.item(picked.register, picked.id) if picked is not None else None
     state = now.folded.values.get(("build_state",), {}).get("text", "")
     before = build_state(load, state) if load is not None and load.version is not None else None
-    if load is None or before is None:
+    if load is None or before is None or not now.procedure.has_stage(TRIAL):
         return None
     found = {name: value["text"] for name in OF_BUILD_STATE if (value := now.folded.values.get((name,), {}))
              and value.get("how") in FOUND_BY[name] and value["text"] != before.get(name)}

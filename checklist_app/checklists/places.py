@@ -1,6 +1,7 @@
 """Where each question of a task stands: its path, its step, and whether it is asked at all."""
 from collections.abc import Iterator
 from dataclasses import dataclass
+from itertools import groupby
 
 from checklist_app.checklists.entry import Path
 from checklist_app.checklists.fold import Folded
@@ -62,20 +63,32 @@ def with_row(row: str, words: str) -> str:
     Example:
         >>> with_row("left", "sling"), with_row("right_rear", "what carries the eye"), with_row("", "hoist")
         ('Left sling', 'What carries the eye, right rear', 'Hoist')
+        >>> with_row("2", "pull in the lashing")
+        'Pull in the lashing, no. 2'
     """
-    row = row.replace("_", " ")
-    behind = f"{words}, {row}"
-    said = words if not row else behind if words.startswith("what ") else f"{row} {words}"
-
+    said = words if not row else row_beside(row, words)
     return said[:1].upper() + said[1:]
+
+
+def row_beside(row: str, words: str) -> str:
+    """A row with what is said of it, in the middle of a sentence: before it, or behind where that reads better.
+
+    Example:
+        >>> row_beside("left", "sling"), row_beside("2", "its pull"), row_beside("to the left", "tipping")
+        ('left sling', 'its pull, no. 2', 'tipping, to the left')
+    """
+    counted, row = row.isdigit(), row.replace("_", " ")
+    is_direction = row.startswith("to the ") or row.endswith("wards")
+    if counted or is_direction or words.startswith("what "):
+        return f"{words}, no. {row}" if counted else f"{words}, {row}"
+    return f"{row} {words}"
 
 
 def places(procedure: Procedure, folded: Folded, stage: str = "") -> Iterator[Place]:
     """Every question that is asked, stage by stage; those of a group once for each of its rows."""
     for each in procedure.stages:
         if stage in ("", each.name):
-            for step in each.steps:
-                yield from _in_step(procedure, each, step, folded)
+            yield from _in_stage(procedure, each, folded)
 
 
 def place_of(procedure: Procedure, folded: Folded, path: Path) -> Place | None:
@@ -89,6 +102,18 @@ def place_of_key(procedure: Procedure, folded: Folded, key: str) -> Place | None
     row = row.rstrip("]")
     return next((place for place in places(procedure, folded)
                  if place.prompt.name == name and row in (place.row, place.row.partition("-")[2])), None)
+
+
+def _in_stage(procedure: Procedure, stage: Stage, folded: Folded) -> Iterator[Place]:
+    """Step by step; where people add rows, all that the steps of the group ask of one row, then of the next."""
+    for group, together in groupby(stage.steps, key=lambda step: step.group):
+        steps = tuple(together)
+        if group in procedure.adds:
+            for row in folded.rows.get(group, ()):
+                yield from (Place(stage, step, prompt, row) for step in steps for prompt in step.prompts)
+        else:
+            for step in steps:
+                yield from _in_step(procedure, stage, step, folded)
 
 
 def _in_step(procedure: Procedure, stage: Stage, step: Step, folded: Folded) -> Iterator[Place]:

@@ -6,6 +6,7 @@ from checklist_app.checklists.frame import frame, whole
 
 TODAY = ("/today", "Go to today")
 START = ("/", "Go to the first page")
+NO_STAGE = "This task has no such stage."
 
 
 def missing(request: Request, what: str) -> Answer:

@@ -7,6 +7,12 @@ from functools import cache
 from importlib.resources import files
 from typing import Any
 
+from checklist_app.checklists.adding import Adds, adds
+from checklist_app.checklists.says import A_LIFT, Says, says
+
+NUMBERS = "numbers"
+"""The stage that stands under the drawing in every procedure."""
+
 
 class PromptKind(Enum):
     """What a prompt asks for. ENTRY is a quantity of the operation and takes its kind from there."""
@@ -24,10 +30,12 @@ class PromptKind(Enum):
 class Prompt:
     """One question, `why` stands under it.
 
-    `killer`: without it nobody signs. `right`: the one answer of a choice that lets work go on. `felt`: the gear is
-    also ticked as looked at and felt. `none_words`: what "not used" is called here. `only_for`: asked only while every
-    one of these conditions holds, each as `conditions.py` reads it. `notes`: what an answer means, by the answer.
-    `drawn`: each answer has a small drawing.
+    `killer`: without it nobody signs. `right`: the answer of a choice that lets work go on, "one|other" where several
+    do. `felt`: the gear is also ticked as looked at and felt. `none_words`: what "not used" is called here. `only_for`:
+    asked only while every one of these conditions holds, each as `conditions.py` reads it. `notes`: what an answer
+    means, by the answer. `drawn`: each answer has a small drawing. `tells`: the check whose words stand at it. `line`:
+    it stands in one line with its neighbours of the same `line`, under these words. `offers`: "vehicle.anchor_dan", a
+    fact of what was picked that is offered for a tap. `card`: how its answer is said on its row's card, "anchor {}".
     """
 
     name: str
@@ -47,6 +55,10 @@ class Prompt:
     only_for: tuple[str, ...] = ()
     notes: Mapping[str, str] = field(default_factory=dict, hash=False)
     drawn: bool = False
+    tells: str = ""
+    line: str = ""
+    offers: str = ""
+    card: str = ""
 
 
 @dataclass(frozen=True)
@@ -62,12 +74,14 @@ class Step:
 
 @dataclass(frozen=True)
 class Stage:
-    """Part of a procedure by place and moment."""
+    """Part of a procedure by place and moment. `drawn`: under the drawing, with the checks."""
 
     name: str
     words: str
     where: str
     steps: tuple[Step, ...]
+    drawn: bool = False
+    why: str = ""
 
     def prompts(self) -> Iterator[Prompt]:
         """Every prompt of the stage, in order."""
@@ -77,7 +91,10 @@ class Stage:
 
 @dataclass(frozen=True)
 class Hold:
-    """A stop that needs a named person's sign-off. The scope is what the signature covers."""
+    """A stop that needs a named person's sign-off. The scope is what the signature covers.
+
+    `guest`: who signs here as a guest, "the driver"; then his hand is what is asked for, and nobody else's.
+    """
 
     name: str
     words: str
@@ -88,6 +105,7 @@ class Hold:
     groups: tuple[str, ...]
     checks: tuple[str, ...]
     one_shift: bool
+    guest: str = ""
 
 
 @dataclass(frozen=True)
@@ -102,7 +120,9 @@ class Follows:
 class Procedure:
     """One published version. A running task keeps the version it was begun with.
 
-    `rows` are said when a task is begun; the rows of a group in `follows` are nobody's entry, an answer gives them.
+    `rows` are said when a task is begun; the rows of a group in `follows` are nobody's entry, an answer gives them;
+    those of a group in `adds` people add. `measured_anew`: what no register fills, because it counts in other axes
+    there.
     """
 
     name: str
@@ -113,11 +133,22 @@ class Procedure:
     follows: Mapping[str, Follows]
     stages: tuple[Stage, ...]
     holds: tuple[Hold, ...]
+    adds: Mapping[str, Adds] = field(default_factory=dict)
+    says: Says = A_LIFT
+    measured_anew: frozenset[str] = frozenset()
 
     @property
     def key(self) -> str:
         """Name and version, as a task keeps them."""
         return f"{self.name}/{self.version}"
+
+    def has_stage(self, name: str) -> bool:
+        """Whether it has a stage of this name."""
+        return any(stage.name == name for stage in self.stages)
+
+    def one_of(self, group: str) -> str:
+        """What a row of a group is called."""
+        return self.adds[group].one if group in self.adds else group
 
     def stage(self, name: str) -> Stage:
         """The stage of this name."""
@@ -159,6 +190,8 @@ def read(text: str) -> Procedure:
         follows={group: _follows(each) for group, each in data.get("follow", {}).items()},
         stages=tuple(_stage(each) for each in data["stage"]),
         holds=tuple(_hold(each) for each in data["hold"]),
+        adds={group: adds(each) for group, each in data.get("add", {}).items()}, says=says(data.get("says", {})),
+        measured_anew=frozenset(data.get("measured_anew", ())),
     )
 
 
@@ -167,7 +200,8 @@ def _follows(data: Mapping[str, Any]) -> Follows:
 
 
 def _stage(data: Mapping[str, Any]) -> Stage:
-    return Stage(data["name"], data["words"], data["where"], tuple(_step(each) for each in data.get("step", ())))
+    return Stage(data["name"], data["words"], data["where"], tuple(_step(each) for each in data.get("step", ())),
+                 data.get("drawn", data["name"] == NUMBERS), data.get("why", ""))
 
 
 def _step(data: Mapping[str, Any]) -> Step:

@@ -17,7 +17,7 @@ def headline(now: Running) -> str:
 def stands_at(now: Running, holds: Iterable[HoldState]) -> HoldState | None:
     """The hold point at which work stands: everything before it is answered, and it is not open."""
     order = [stage.name for stage in now.procedure.stages]
-    here = order.index(now.stage) if now.resume is not None else len(order)
+    here = order.index(now.stage) if now.resume is not None or now.empty_stage is not None else len(order)
     return next((state for state in holds if not state.open and order.index(state.hold.before) <= here), None)
 
 
@@ -34,7 +34,8 @@ def go_on(now: Running, holds: Iterable[HoldState]) -> Way:
         if no_trial_yet(now, held):
             return Way(stage_href(now, TRIAL), "Go on: trial")
         return Way(f"/tasks/{now.id}/holds/{held.hold.name}", f"Hold: {held.hold.words.lower()}")
-    if (place := now.resume) is not None:
+    place = now.resume
+    if place is not None and now.empty_stage is None:
         return Way(_where(now, place), f"Go on: {place.stage.words.lower()}")
     return Way(stage_href(now, now.stage), f"Go on: {now.procedure.stage(now.stage).words.lower()}")
 
@@ -48,6 +49,8 @@ def left_at(now: Running, holds: Iterable[HoldState]) -> str:
             return "Released. The trial lift comes next."
         return f"Held at {held.hold.words.lower()}. {_who(held)}"
     place = now.resume
+    if (empty := now.empty_stage) is not None:
+        return f"You stopped at {empty.words}: none is entered yet."
     if place is None:
         return "Everything is answered. Close it."
     every = screens(now, place.stage.name)

@@ -95,7 +95,7 @@ def _open(world: World, running: Running, hold: Hold) -> Iterator[Refusal]:
         if value is None or not place.prompt.killer:
             continue
         wrong = value["type"] == "tick" and value["text"] != "yes"
-        if wrong or (place.prompt.right and value.get("text") != place.prompt.right):
+        if wrong or (place.prompt.right and value.get("text") not in place.prompt.right.split("|")):
             yield Refusal(f"{_place_words(running, place)}: {value_words(value, world)}", place_href(running, place))
 
 
@@ -126,7 +126,7 @@ def _checks(running: Running, state: HoldState) -> Iterator[Refusal]:
 
 def _class(state: HoldState) -> Iterator[Refusal]:
     if class_of(state.seen.report) is None:
-        yield Refusal(f"The class of the lift is not settled: {state.seen.report['class'] or 'nothing is known yet'}")
+        yield Refusal(f"The class is not settled: {state.seen.report['class'] or 'nothing is known yet'}")
 
 
 def _answered(running: Running, place: Place) -> bool:

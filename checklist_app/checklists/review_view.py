@@ -5,10 +5,9 @@ from checklist_app.checklists import ink
 from checklist_app.checklists.answer import Person
 from checklist_app.checklists.authority import capacities
 from checklist_app.checklists.checks_view import governing, live
-from checklist_app.checklists.classes import needed_words
 from checklist_app.checklists.frozen import has_state
 from checklist_app.checklists.guests import Guest, guests
-from checklist_app.checklists.holds import HoldState, SignOff
+from checklist_app.checklists.holds import HoldState, SignOff, needed_at
 from checklist_app.checklists.lookat import look_at, name_of, photos
 from checklist_app.checklists.naming import check_words, prompt_words, value_words
 from checklist_app.checklists.picture import picture
@@ -21,6 +20,7 @@ from checklist_app.checklists.world import World
 from checklist_app.mechanics.lift_class import LiftClass
 
 DESK_PX = 760
+UNSETTLED = "The class is not settled yet."
 
 
 def head(world: World, running: Running, state: HoldState) -> dict[str, Any]:
@@ -31,7 +31,8 @@ def head(world: World, running: Running, state: HoldState) -> dict[str, Any]:
         "id": running.load.id if running.load else "", "name": running.load.title if running.load else running.title,
         "operation": running.procedure.words, "day": running.day, "rigged": rigged,
         "verdict": verdict, "mark": mark(verdict), "governs": governing(running),
-        "ask": state.hold.ask, "needed": _needed(state), "signed": state.signed, "open": state.open,
+        "ask": state.hold.ask, "needed": needed_at(state) or UNSETTLED, "guest": state.hold.guest,
+        "signed": state.signed, "open": state.open,
     }
 
 
@@ -80,11 +81,6 @@ def signing(running: Running, state: HoldState) -> dict[str, Any]:
                   ("Class", report["class"]), ("Day", day(state.seen.day)), ("Procedure", running.procedure.key),
                   ("Answers", str(len(state.seen.inputs))), ("Items picked", str(len(state.seen.gear)))],
     }
-
-
-def _needed(state: HoldState) -> str:
-    unsettled = "The class of the lift is not settled yet."
-    return needed_words(state.lift_class) if state.lift_class is not None else unsettled
 
 
 def _cell(world: World, each: SignOff, state: HoldState) -> dict[str, Any]:

@@ -12,7 +12,7 @@ from checklist_app.checklists.entry import Path
 from checklist_app.checklists.fold import Folded, fold
 from checklist_app.checklists.following import followed
 from checklist_app.checklists.places import Place, places
-from checklist_app.checklists.procedure import Procedure, PromptKind, procedures
+from checklist_app.checklists.procedure import Procedure, PromptKind, Stage, procedures
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.values import Value
 from checklist_app.checklists.words import day, own_number
@@ -87,8 +87,33 @@ class Running:
 
     @property
     def stage(self) -> str:
-        """The first stage with a question still open; the last one when nothing is."""
+        """The first stage with a question still open, or still without rows; the last one when nothing is."""
+        if (empty := self.empty_stage) is not None:
+            return empty.name
         return place.stage.name if (place := self.resume) is not None else self.procedure.stages[-1].name
+
+    @property
+    def needed_groups(self) -> frozenset[str]:
+        """Groups to which people add rows and that a signature covers: what holds the load."""
+        covered = {group for hold in self.procedure.holds for group in hold.groups}
+        return frozenset(covered & self.procedure.adds.keys())
+
+    @property
+    def lacks_rows(self) -> bool:
+        """Whether nothing that is to hold the load was entered yet."""
+        groups = self.needed_groups
+        return bool(groups) and not any(self.folded.rows.get(group) for group in groups)
+
+    @property
+    def empty_stage(self) -> Stage | None:
+        """The stage to which somebody must add rows before work goes on, once all before it is answered."""
+        for stage in self.procedure.stages:
+            groups = {step.group for step in stage.steps} & self.needed_groups
+            if groups and not any(self.folded.rows.get(group) for group in groups):
+                return stage
+            if any(self.is_open(place) for place in places(self.procedure, self.folded, stage.name)):
+                return None
+        return None
 
     @property
     def resume(self) -> Place | None:
@@ -121,7 +146,7 @@ class Running:
         """What is said of the day of a task that has passed: it is confirmed again; empty for all else."""
         if place.path != DAY or self.day >= self.today:
             return ""
-        return f"The task says {day(self.day)}. Today is {day(self.today)}. Confirm the day on which it is lifted."
+        return f"The task says {day(self.day)}. Today is {day(self.today)}. Confirm the day."
 
     def is_given(self, place: Place) -> bool:
         """Whether the operation has an answer: entered, from a register, or one it may do without.

@@ -46,6 +46,8 @@ def may_sign(running: Running, state: HoldState, person: Person, today: str) -> 
     name = person.name
     if person.role == AUDITOR:
         raise MayNot(f"{name} reads records and signs nothing.")
+    if state.hold.guest:
+        raise MayNot(f"Here the {state.hold.guest} signs, as a guest.")
     if any(each.entry.author == person.id for each in state.standing):
         raise MayNot(f"{name} has signed here already. One person gives one signature.")
     places = _places(state)

@@ -6,6 +6,7 @@ from typing import Any
 from checklist_app.checklists.ask import Ask, Option
 from checklist_app.checklists.legs import used_up
 from checklist_app.checklists.places import Place, with_row
+from checklist_app.checklists.procedure import PromptKind
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.tags import why_out
@@ -13,6 +14,8 @@ from checklist_app.checklists.world import World
 from checklist_app.operations.gear import PICK_POINT, is_gear, kinds_of
 from checklist_app.operations.graph import Entry
 from checklist_app.operations.kinds import KINDS
+
+KIT = "kit"
 
 
 @dataclass(frozen=True)
@@ -30,6 +33,8 @@ class Slot:
     @staticmethod
     def words_of(place: Place, entry: Entry) -> str:
         """What the slot is called, with its row in front: "Left sling"."""
+        if place.label.isdigit() and not place.alone:
+            return f"{place.prompt.words or entry.words} {place.label}".capitalize()
         return with_row(place.label, place.prompt.words or entry.words)
 
 
@@ -40,6 +45,23 @@ def slot_of(now: Running, place: Place, question: Ask, number: int, of: int) -> 
 
     return Slot(Slot.words_of(place, entry), question.why or entry.hint, number, of, question.none_words, bool(kinds),
                 kinds)
+
+
+def is_slot(now: Running, place: Place) -> bool:
+    """Whether a slot of its own answers it: everything of the kit, and gear wherever it is asked."""
+    if place.stage.name == KIT:
+        return True
+    return place.prompt.kind is PromptKind.ENTRY and bool(gear_kinds(now.table.entries[place.prompt.name]))
+
+
+def slots(now: Running) -> tuple[Place, ...]:
+    """Every slot that is asked, of the kit and elsewhere."""
+    return tuple(place for place in now.places() if is_slot(now, place))
+
+
+def slots_beside(now: Running, place: Place) -> tuple[Place, ...]:
+    """The slots that are gone through one after the other: those of the kit; elsewhere each stands alone."""
+    return now.places(KIT) if place.stage.name == KIT else (place,)
 
 
 def gear_kinds(entry: Entry) -> tuple[str, ...]:

@@ -5,19 +5,23 @@ from typing import Any
 from checklist_app.checklists.canonical import NotCanonical, as_typed, canonical, digest, parse
 from checklist_app.checklists.entry import Entry, Path
 from checklist_app.checklists.fold import Folded
+from checklist_app.checklists.running import Running
 from checklist_app.checklists.world import World
 
 STOP: Path = ("stop",)
 WHY: Path = ("stop_why",)
 NOTE: Path = ("stop_note",)
 PHOTO: Path = ("stop_photo",)
-REASONS = ("somebody was in the zone", "it hangs crooked", "a noise, or it sticks", "gear looks wrong",
-           "something else")
 
 
 def stops(folded: Folded) -> tuple[Entry, ...]:
     """The stops after which nobody went on, the earliest by its own device first."""
     return tuple(sorted(_standing(folded, "stop"), key=lambda entry: (entry.at, entry.digest)))
+
+
+def is_done(now: Running) -> bool:
+    """Whether somebody ticked that the work is done: the load has landed, or left."""
+    return now.folded.values.get((now.procedure.says.done,), {}).get("text") == "yes"
 
 
 def goings_on(folded: Folded) -> tuple[Entry, ...]:

@@ -14,6 +14,8 @@ COLOURS: Mapping[float, str] = {1.0: "violet", 2.0: "green", 3.0: "yellow", 4.0:
 SLINGS = frozenset({"flat_sling", "round_sling"})
 RATINGS = ("ratings", "ratings_across")
 FIGURE = Field("figure", "figure", FieldType.NUMBER)
+LASHINGS = frozenset({"web_lashing", "chain_lashing", "rope_lashing"})
+CARRIERS = frozenset({"pallet", "vehicle"})
 PICKABLE = USABLE | {"incoming"}
 
 
@@ -68,17 +70,31 @@ def _words(item: Item) -> str:
     if item.kind == GEAR_SET:
         return f"{words}: {', '.join(str(row.get('item', '')) for row in item.facts.get('items', ()))}"
     length_m = _number(item.facts.get("length_m"))
+    form = str(item.facts.get("form", "")) if item.kind in CARRIERS else ""
+    words = form.capitalize() or words
     named = f"{words}, {item.title}" if item.title != item.id else words
     legs = _number(item.facts.get("legs"))
     named = f"{named} of {legs:g} legs" if legs is not None and legs > 1.0 else named
 
-    return ", ".join(filter(None, (named, f"{figure(length_m, 'm')} m" if length_m else "", _steps(item))))
+    return ", ".join(filter(None, (named, f"{figure(length_m, 'm')} m" if length_m else "", _steps(item), _read(item))))
 
 
 def _lowest(item: Item) -> float | None:
     """Of what is rated by the angle of its pull the lowest rating: what it may carry whichever way it is pulled."""
     ratings = [_number(row.get("wll_t")) for name in RATINGS for row in item.facts.get(name) or ()]
     return min((rating for rating in ratings if rating), default=None) if all(ratings) else None
+
+
+def _read(item: Item) -> str:
+    """What else one reads from the label or plate of what holds a load on its way."""
+    facts = item.facts
+    if item.kind in LASHINGS:
+        lc, stf = facts.get("lc_dan"), facts.get("stf_dan")
+        return ", ".join((f"LC {lc} daN" if lc else f"WLL {facts.get('wll_kg')} kg", f"STF {stf} daN" if stf else "no STF"))
+    said = {"width_m": "{} m wide", "gross_t": "{} t", "payload_kg": "payload {} kg", "rated_kg": "{} kg"}
+    if item.kind not in CARRIERS:
+        return ""
+    return ", ".join(words.format(facts[name]) for name, words in said.items() if facts.get(name))
 
 
 def _steps(item: Item) -> str:

@@ -1,10 +1,12 @@
 """Usual values beside a number: what to tap, how far a step goes, and the range in words."""
 from math import floor
 
-STEPS = {"kg": "10", "m": "0.05", "mm": "5", "°": "0.5", "s": "10", "t": "0.5", "m/s": "0.1", "m²": "0.1"}
-DIGITS = {"kg": 0, "m": 2, "mm": 0, "°": 1, "s": 0, "t": 1, "m/s": 1, "m²": 1}
+STEPS = {"kg": "10", "m": "0.05", "mm": "5", "°": "0.5", "s": "10", "t": "0.5", "m/s": "0.1", "m²": "0.1",
+         "daN": "50", "kg/m": "100", "": "0.05"}
+DIGITS = {"kg": 0, "m": 2, "mm": 0, "°": 1, "s": 0, "t": 1, "m/s": 1, "m²": 1, "daN": 0, "kg/m": 0, "kn": 0}
 BUTTONS = 4
-ROUND_KG = (5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000)
+ROUND = {"kg": (5, 10, 20, 50, 100, 200, 500, 1000, 2000, 5000),
+         "daN": (50, 100, 200, 300, 400, 500, 800, 1000, 2000)}
 
 
 def step_of(unit: str) -> str:
@@ -18,19 +20,21 @@ def step_of(unit: str) -> str:
 
 
 def usual_values(usual: tuple[float, float], unit: str) -> tuple[str, ...]:
-    """Values to tap: round masses, else the usual range in equal parts; where it lies on both sides of 0, just 0.
+    """Values to tap: round masses and ratings, else the usual range in equal parts; on both sides of 0, just 0.
 
     Example:
         >>> usual_values((0.4, 2.5), "m"), usual_values((-2.0, 2.0), "m")
         (('0.40', '1.10', '1.80', '2.50'), ('0',))
         >>> usual_values((200.0, 5000.0), "kg"), usual_values((0.0, 3.0), "°")
         (('500', '1000', '2000', '5000'), ('0.0', '1.0', '2.0', '3.0'))
+        >>> usual_values((0.05, 0.7), "")
+        ('0.05', '0.25', '0.50', '0.70')
     """
     low, high = usual
     if low < 0.0 < high:
         return ("0",)
-    if unit == "kg":
-        return tuple(str(mass) for mass in ROUND_KG if low <= mass <= high)[-BUTTONS:]
+    if unit in ROUND:
+        return tuple(str(each) for each in ROUND[unit] if low <= each <= high)[-BUTTONS:]
     step, digits = float(step_of(unit)), DIGITS.get(unit, 2)
     least = 0.0 if low == 0.0 else 1.0
     values = [low + (high - low) * number / (BUTTONS - 1) for number in range(BUTTONS)]

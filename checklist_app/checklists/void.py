@@ -83,7 +83,7 @@ def _worse(running: Running, signed: Mapping[str, Any], now: Shown) -> Iterator[
 
 def _overtaken(world: World, running: Running, sign_off: str, signed: Mapping[str, Any]) -> Iterator[str]:
     for entry in overtaken(sign_off, signed.get("goings_on", ()), running.folded, world):
-        yield f"the lift was stopped, and went on at {entry.at[11:16]} UTC: it needs a new sign-off"
+        yield f"the task was stopped, and went on at {entry.at[11:16]} UTC: it needs a new sign-off"
 
 
 def _same(signed: Mapping[str, Any], now: Shown) -> bool:

@@ -5,7 +5,7 @@ from checklist_app.checklists.answer import Request
 from checklist_app.checklists.places import Place
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.running import Running
-from checklist_app.checklists.slots import Slot, store
+from checklist_app.checklists.slots import Slot, slots, store
 from checklist_app.checklists.world import World
 from checklist_app.operations.kinds import GEAR_SET
 
@@ -25,7 +25,7 @@ def nothing(request: Request, now: Running, place: Place) -> str:
     typed = request.one("tag")
     hung = [path for path, item in now.items.items() if path != place.path and _bare(item.id) == _bare(typed)]
     if hung:
-        slot = next((Slot.words_of(each, now.table.entries[each.prompt.name]) for each in now.places("kit")
+        slot = next((Slot.words_of(each, now.table.entries[each.prompt.name]) for each in slots(now)
                      if each.path == hung[0]), "")
         return f"{now.items[hung[0]].id} is picked already: {slot.lower()}. Pick another one."
     return f"Nothing for this place is called {typed or request.one('pick')} in the register. Add it below."

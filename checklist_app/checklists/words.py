@@ -37,16 +37,6 @@ def mark(verdict: str) -> str:
     return MARKS[verdict]
 
 
-def lift_is(verdict: str) -> str:
-    """The verdict on the whole lift.
-
-    Example:
-        >>> lift_is("within limit"), lift_is("cannot be assessed")
-        ('The lift is within limit', 'The lift cannot be assessed')
-    """
-    return f"The lift {verdict}" if verdict.startswith("cannot") else f"The lift is {verdict}"
-
-
 def sentence(text: str) -> str:
     """The same words with a capital in front and a full stop behind.
 
@@ -97,5 +87,5 @@ def _plain(text: str) -> str:
 
 FILTERS: dict[str, Callable[..., Any]] = {
     "day": day, "clock": clock, "figure": figure, "mark": mark, "sentence": sentence,
-    "listed": listed, "weekday": weekday, "lift_is": lift_is,
+    "listed": listed, "weekday": weekday,
 }

@@ -37,10 +37,18 @@ function showPressed(number) {
   }
 }
 
+/* A keypad for figures may have no minus. */
+function turn(number) {
+  const typed = number.value.trim().replace("\u2212", "-");
+  write(number, typed.startsWith("-") ? typed.slice(1) : `-${typed}`);
+  number.focus();
+}
+
 document.addEventListener("click", (event) => {
-  const button = event.target.closest?.('[data-behaviour="step"], [data-behaviour="use"]');
+  const button = event.target.closest?.('[data-behaviour="step"], [data-behaviour="use"], [data-behaviour="turn"]');
   if (!button) return;
   if (button.dataset.behaviour === "step") step(button);
+  else if (button.dataset.behaviour === "turn") turn(button.closest(".prompt").querySelector("input[inputmode]"));
   else write(field(button), button.dataset.value);
 });
 

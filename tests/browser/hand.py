@@ -27,9 +27,10 @@ class Hand:
         self.page.get_by_role("button", name="Sign in").click()
         self.page.wait_for_url("**/today")
 
-    def begin(self, load: str, place: str) -> None:
+    def begin(self, load: str, place: str, operation: str = "Straight lift") -> None:
         self.page.get_by_role("link", name=re.compile("Start a task|Begin")).first.click()
         self.page.wait_for_url("**/begin")
+        self.page.get_by_role("radio", name=operation).check()
         self.page.get_by_role("radio", name=re.compile(load)).check()
         self.page.get_by_role("radio", name=re.compile(place)).check()
         self.page.get_by_role("button", name="Begin").click()

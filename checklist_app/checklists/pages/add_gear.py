@@ -7,21 +7,16 @@ from checklist_app.checklists.answer import Answer, Request, page
 from checklist_app.checklists.entry import WORD
 from checklist_app.checklists.fact_form import Box, boxes, facts_of, faults_of
 from checklist_app.checklists.frame import frame, go_to, whole
+from checklist_app.checklists.label_facts import folded_of, label_of
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.picking import filled_at_once, say_picks
 from checklist_app.checklists.running import running
+from checklist_app.checklists.slots import slots
 from checklist_app.checklists.world import World
 from checklist_app.operations.fields import Fault, Field, FieldType, read
 from checklist_app.operations.kind import Kind
 from checklist_app.operations.kinds import GEAR_SET, KINDS, RATING_COLUMNS, TAGGED_REGISTERS
 
-LABEL = ("form", "wll_t", "length_m", "legs", "wll_to_45_t", "wll_to_60_t", "grade", "size_mm", "pin_mm", "diameter_mm",
-         "core", "termination", "fibre", "reach_m", "highest_hook_m", "calibrated_until", "mass_kg", "standard",
-         "marked", "origin")
-FOLDED = frozenset({"wll_to_45_t", "wll_to_60_t", "pin_mm", "core", "termination", "mass_kg", "standard"})
-FOLDED_OF_TEXTILE = frozenset({"legs", "fibre"})
-TEXTILE = frozenset({"flat_sling", "round_sling"})
-"""What a label also says and a lift can mostly be assessed without: two taps further, so that the rest takes 20 s."""
 STEPS = 3
 TAG_NUMBER = Field("id", "number on its tag", required=True)
 DUE = Field("due", "next examination due, as its tag says", FieldType.DATE)
@@ -60,7 +55,7 @@ def _pick(request: Request, world: World, made: Made, kind: Kind) -> None:
     if not task or not world.entries(("task", task)) or world.sealed(task):
         return
     now = running(world, task)
-    place = next((place for place in now.places("kit") if place.slot == slot), None)
+    place = next((place for place in slots(now) if place.slot == slot), None)
     item = world.with_entries(made.keep, made.parts).item(kind.register, request.one("id"))
     if place is not None and item is not None:
         say_picks(made, request, now, filled_at_once(now, place, item))
@@ -110,7 +105,7 @@ def _show(request: Request, kinds: Mapping[str, Kind], kind: Kind | None, faults
     found = dict(faults or {})
     shown = frame(request, "Add gear", "Add gear", kind.words if kind is not None else "", _back(request), "Back")
     shown_boxes = boxes((TAG_NUMBER, *_fields(kind), DUE) if kind is not None else (), request, found)
-    folded = FOLDED | (FOLDED_OF_TEXTILE if kind is not None and kind.name in TEXTILE else frozenset())
+    folded = folded_of(kind.name) if kind is not None else frozenset()
     return whole(request, "checklist/add_gear.html", shown, status, kinds=tuple(kinds.values()), kind=kind,
                  here=_here(request), boxes=tuple(box for box in shown_boxes if box.name not in folded),
                  more=tuple(box for box in shown_boxes if box.name in folded),
@@ -128,7 +123,7 @@ def _steps(request: Request, faults: Mapping[str, str]) -> tuple[tuple[Box, ...]
 
 def _fields(kind: Kind) -> tuple[Field, ...]:
     """What the label gives, in the order one reads it."""
-    return tuple(field for name in LABEL for field in kind.fields if field.name == name)
+    return tuple(field for name in label_of(kind.name) for field in kind.fields if field.name == name)
 
 
 def _is_rated(kind: Kind) -> bool:

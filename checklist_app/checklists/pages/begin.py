@@ -12,12 +12,13 @@ from checklist_app.checklists.new_load import facts, load_boxes, load_faults
 from checklist_app.checklists.procedure import Procedure, newest, procedures
 from checklist_app.checklists.words import short_name
 from checklist_app.checklists.world import World
+from checklist_app.operations.catalogue import OPERATIONS
 from checklist_app.operations.graph import Day
 from checklist_app.operations.kinds import KINDS
 
 NEW = "new"
 APART = "|"
-ELSEWHERE = Option("", "Elsewhere: room and hook are measured")
+ELSEWHERE = Option("", "Elsewhere", "Of a lift, room and hook are measured.")
 
 
 @page("/begin")
@@ -84,7 +85,8 @@ def _show(request: Request, world: World, faults: Mapping[str, str] | None = Non
 
 def _operations() -> Mapping[str, Procedure]:
     """What can be done: the newest procedure of each operation."""
-    return {each.operation: newest(each.operation) for each in procedures().values()}
+    known = {each.operation for each in procedures().values()}
+    return {name: newest(name) for name in OPERATIONS if name in known}
 
 
 def _lifts(world: World) -> tuple[Option, ...]:

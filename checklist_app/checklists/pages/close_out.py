@@ -17,12 +17,11 @@ from checklist_app.checklists.pages.step import step
 from checklist_app.checklists.places import Place, places
 from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.steps import Screen, Way
-from checklist_app.checklists.stops import stops
+from checklist_app.checklists.stops import is_done, stops
 from checklist_app.checklists.values import words
 from checklist_app.checklists.world import World
 
 STAGE = "close-out"
-MOVED = ("move", STAGE)
 
 
 @page("/tasks/<task>/close-out")
@@ -39,11 +38,16 @@ def close_out(request: Request, world: World, task: str) -> Answer:
 
 
 def course(world: World, now: Running) -> Course:
-    """How the work went: stopped, signed, landed, and what the last stages still ask for."""
-    landed = now.folded.values.get(("landed",), {}).get("text") == "yes"
-    asked = (place for stage in MOVED for place in places(now.procedure, now.folded, stage))
+    """How the work went: stopped, signed, done, and what the stages after the last hold point still ask for."""
+    asked = (place for stage in _after_holds(now) for place in places(now.procedure, now.folded, stage))
     missing = tuple(prompt_words(now.procedure, place.path) for place in asked if _is_missing(now, place))
-    return Course(bool(stops(now.folded)), all(state.signed for state in hold_states(world, now)), landed, missing)
+    signed = all(state.signed for state in hold_states(world, now))
+    return Course(bool(stops(now.folded)), signed, is_done(now), missing, now.procedure.says)
+
+
+def _after_holds(now: Running) -> tuple[str, ...]:
+    names = tuple(stage.name for stage in now.procedure.stages)
+    return names[names.index(now.procedure.holds[-1].before):]
 
 
 def beside(request: Request, world: World, now: Running, screen: Screen, fault_words: str = "") -> Mapping[str, Any]:
@@ -92,4 +96,4 @@ def _is_missing(now: Running, place: Place) -> bool:
     """Asked for without fail, and not answered so that work is over."""
     answer = now.folded.values.get(place.path)
     wrong = answer is None or place.path in now.faults or (answer["type"] == "tick" and answer["text"] != "yes")
-    return place.prompt.killer and wrong
+    return place.prompt.killer and wrong and now.is_asked(place)

@@ -3,7 +3,7 @@ from typing import Any
 
 from checklist_app.checklists.answer import Answer, Request, page
 from checklist_app.checklists.frame import frame, go_to, whole
-from checklist_app.checklists.guests import AS_WHAT, MEANING, faults, signed
+from checklist_app.checklists.guests import faults, meaning, signed, ways
 from checklist_app.checklists.holds import HoldState, hold_states
 from checklist_app.checklists.ink import drawn
 from checklist_app.checklists.plain import missing
@@ -31,7 +31,7 @@ def guest(request: Request, world: World, task: str, hold: str) -> Answer:
         return _form(request, world, now, state, {})
     if request.one("shown") != state.seen.fingerprint:
         return _form(request, world, now, state, {"work": CHANGED}, 409)
-    if found := faults(request):
+    if found := faults(request, state):
         return _form(request, world, now, state, found, 422)
     made = signed(request, now, state)
     return go_to(here, keep=tuple(made.keep), parts=made.parts)
@@ -44,6 +44,6 @@ def _form(request: Request, world: World, now: Running, state: HoldState, found:
     typed: dict[str, Any] = {name: request.one(name) for name in FIELDS}
     return whole(request, "checklist/guest.html", shown, status, task=now.id, here=here,
                  head=head(world, now, state), faults={name: found.get(name, "") for name in FIELDS}, typed=typed,
-                 ink=request.one("ink") if drawn(request.one("ink")) else "", ways=AS_WHAT,
+                 ink=request.one("ink") if drawn(request.one("ink")) else "", ways=ways(state), needed=state.hold.guest,
                  witness=request.person.name if request.person else "",
-                 **(signing(now, state) | {"meaning": MEANING}))
+                 **(signing(now, state) | {"meaning": meaning(state)}))

@@ -11,25 +11,29 @@ from checklist_app.checklists.forms import Taken, take
 from checklist_app.checklists.frame import frame, go_to, whole
 from checklist_app.checklists.gear_sets import hung, sets_for, why_not
 from checklist_app.checklists.last_rig import offered
+from checklist_app.checklists.like import after_slot, next_like
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.picking import filled_at_once, say_picks
 from checklist_app.checklists.places import Place
-from checklist_app.checklists.plain import missing
+from checklist_app.checklists.plain import NO_STAGE, missing
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.running import Running, running
-from checklist_app.checklists.slots import Slot, gear_kinds, points, slot_of, store
-from checklist_app.checklists.steps import next_stage, stage_number
+from checklist_app.checklists.slots import KIT, Slot, gear_kinds, points, slot_of, slots, slots_beside, store
+from checklist_app.checklists.steps import Way, next_stage, slot_href, stage_number
 from checklist_app.checklists.tags import tag, why_out
 from checklist_app.checklists.wanted import nothing, wanted, wanted_set
 from checklist_app.checklists.words import sentence
 from checklist_app.checklists.world import World
+from checklist_app.operations.graph import Entry
 
 
 @page("/tasks/<task>/kit")
 def kit(request: Request, world: World, task: str) -> Answer:
     """The first slot that is still open."""
     now = running(world, task)
-    every = now.places("kit")
+    every = now.places(KIT)
+    if not every:
+        return missing(request, NO_STAGE)
     return _show(request, world, now, next((place for place in every if now.is_open(place)), every[0]))
 
 
@@ -37,7 +41,7 @@ def kit(request: Request, world: World, task: str) -> Answer:
 def one_slot(request: Request, world: World, task: str, slot: str) -> Answer:
     """One slot: a pick, a tick that it was felt, or that there is none."""
     now = running(world, task)
-    place = next((place for place in now.places("kit") if place.slot == slot), None)
+    place = next((place for place in slots(now) if place.slot == slot), None)
     if place is None:
         return missing(request, "There is no such place in the kit.")
     if request.method != "POST":
@@ -67,7 +71,7 @@ def _pick(request: Request, world: World, now: Running, place: Place) -> Answer:
     if request.one("felt") == "yes":
         return go_to(_after(world, now, place, Taken(**kept)), **kept)
 
-    return go_to(f"/tasks/{now.id}/kit/{place.slot}", **kept)
+    return go_to(slot_href(now, place), **kept)
 
 
 def _pick_set(request: Request, world: World, now: Running, place: Place, found: Item) -> Answer:
@@ -91,20 +95,20 @@ def _said(request: Request, world: World, now: Running, place: Place) -> Taken:
 def _after(world: World, now: Running, place: Place, taken: Taken) -> str:
     """On to the next slot when this one is done, else here again."""
     later = running(world.with_entries(taken.keep, taken.parts), now.id)
-    return f"/tasks/{now.id}/kit/{place.slot}" if later.is_open(place) else _next(later, place)[0]
+    return slot_href(now, place) if later.is_open(place) else _next(later, place).href
 
 
 def _show(request: Request, world: World, now: Running, place: Place, fault: str = "", status: int = 200) -> Answer:
-    every = now.places("kit")
+    every = slots_beside(now, place)
     number = every.index(place)
-    href, words = _next(now, place)
-    shown = frame(request, f"{_words(now, place)}, {now.title}", "Kit", f"{stage_number(now, 'kit')}, {now.title}",
-                  f"/tasks/{now.id}", "Back to the task")
+    back = Way(f"/tasks/{now.id}", "Back to the task") if place.stage.name == KIT else _next(now, place)
+    shown = frame(request, f"{_words(now, place)}, {now.title}", place.stage.words,
+                  f"{stage_number(now, place.stage.name)}, {now.title}", back.href, back.words)
     question = ask(world, now, place, points(now, place))
-    picked = now.items.get(place.path) if gear_kinds(now.table.entries[place.prompt.name]) else None
+    picked = now.items.get(place.path) if gear_kinds(_entry(now, place)) else None
 
     return whole(
-        request, "checklist/kit.html", shown, status, task=now.id, here=f"/tasks/{now.id}/kit/{place.slot}",
+        request, "checklist/kit.html", shown, status, task=now.id, here=slot_href(now, place),
         slot=slot_of(now, place, question, number + 1, len(every)), question=question,
         picked=tag(picked) if picked is not None else None, felt=_felt(now, place),
         none_said=question.shown if question.state is State.DONE and picked is None else "",
@@ -112,9 +116,10 @@ def _show(request: Request, world: World, now: Running, place: Place, fault: str
         store=[tag(item) for item in store(world, now, place) if picked is None or item.id != picked.id],
         before=[_line(world, now, each) for each in every[:number]],
         after=[_line(world, now, each) for each in every[number + 1:]],
-        sets=sets_for(world, now, place) if gear_kinds(now.table.entries[place.prompt.name]) else (),
+        sets=sets_for(world, now, place) if place.stage.name == KIT and gear_kinds(_entry(now, place)) else (),
+        like=next_like(world, now, place) if question.state is State.OPEN else None,
         last=offered(world, now, place) if question.state is State.OPEN else None,
-        governing=governing(now), load=now.load, next={"href": href, "words": words},
+        governing=governing(now), load=now.load, next=_next(now, place),
     )
 
 
@@ -128,19 +133,25 @@ def _felt(now: Running, place: Place) -> dict[str, str]:
 
 def _line(world: World, now: Running, place: Place) -> dict[str, str]:
     question = ask(world, now, place)
-    return {"words": _words(now, place), "href": f"/tasks/{now.id}/kit/{place.slot}",
+    return {"words": _words(now, place), "href": slot_href(now, place),
             "state": "" if now.is_open(place) else "done",
             "shown": question.shown or ("" if now.is_open(place) else "answered")}
 
 
+def _entry(now: Running, place: Place) -> Entry:
+    return now.table.entries[place.prompt.name]
+
+
 def _words(now: Running, place: Place) -> str:
-    return Slot.words_of(place, now.table.entries[place.prompt.name])
+    return Slot.words_of(place, _entry(now, place))
 
 
-def _next(now: Running, place: Place) -> tuple[str, str]:
-    every = now.places("kit")
+def _next(now: Running, place: Place) -> Way:
+    """The slot after this one; elsewhere the step that asks for it."""
+    if place.stage.name != KIT:
+        return after_slot(now, place)
+    every = now.places(KIT)
     following = every[every.index(place) + 1:]
     if not following:
-        way = next_stage(now, "kit")
-        return way.href, way.words
-    return f"/tasks/{now.id}/kit/{following[0].slot}", f"Next: {_words(now, following[0]).lower()}"
+        return next_stage(now, KIT)
+    return Way(slot_href(now, following[0]), f"Next: {_words(now, following[0]).lower()}")

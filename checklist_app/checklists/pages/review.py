@@ -33,6 +33,8 @@ def hold_point(request: Request, world: World, task: str, hold: str) -> Answer:
     if request.method == "POST":
         return _post(request, world, now, states[at], first)
     act = request.query.get("act", "")
+    if act == "sign" and states[at].hold.guest:
+        return go_to(f"/tasks/{task}/holds/{hold}/guest")
     if act == "sign" and not first and states[at].missing:
         return _sign_page(request, world, now, states[at])
     if act == "send-back":

@@ -4,21 +4,22 @@ from dataclasses import replace
 from typing import Any
 
 from checklist_app.checklists.answer import Answer, Request, page
-from checklist_app.checklists.ask import Ask
+from checklist_app.checklists.ask import Ask, blocks
 from checklist_app.checklists.asking import asked, asks, focus_first
 from checklist_app.checklists.banner import banner
 from checklist_app.checklists.checks_view import governing, live
 from checklist_app.checklists.choosing import choices
 from checklist_app.checklists.forms import take
 from checklist_app.checklists.frame import frame, go_to, inside, whole
-from checklist_app.checklists.last_figures import last_figures
 from checklist_app.checklists.picture import held
+from checklist_app.checklists.plain import NO_STAGE, missing
 from checklist_app.checklists.running import Running, running
-from checklist_app.checklists.steps import Screen, chosen, next_way, screens, stage_number
+from checklist_app.checklists.slots import is_slot
+from checklist_app.checklists.steps import Screen, chosen, next_way, screens, stage_href, stage_number
 from checklist_app.checklists.tried import EVERY_LEG, which_legs
 from checklist_app.checklists.world import World
 
-SEEN = ".seen"
+SEEN, SLING = ".seen", "sling"
 CHANGES_OTHERS = frozenset({"load", "build_state", "again"})
 Beside = Callable[[World, Running, Screen], Mapping[str, Any]]
 
@@ -43,7 +44,10 @@ def numbers(request: Request, world: World, task: str) -> Answer:
 def step(request: Request, world: World, task: str, stage: str, beside: Beside = nothing_beside) -> Answer:
     """One screenful of a stage: shown, or its answers taken. `beside` is what stands there besides the questions."""
     now = running(world, task)
-    screen = chosen(now, stage, request.query.get("step", ""))
+    try:
+        screen = chosen(now, stage, request.query.get("step", ""))
+    except LookupError:
+        return missing(request, NO_STAGE)
     if request.method != "POST":
         return _show(request, world, now, stage, screen, beside)
 
@@ -65,27 +69,30 @@ def step(request: Request, world: World, task: str, stage: str, beside: Beside =
 def _elsewhere(request: Request, now: Running, screen: Screen, answered: frozenset[str]) -> dict[str, str]:
     """An answer that changes which questions are asked brings the whole page anew."""
     shown = {name.removesuffix(SEEN) for name in request.form if name.endswith(SEEN)}
-    asked_now = {place.name for place in screen.places if now.is_asked(place)}
+    asked_now = {place.name for place in screen.places if now.is_asked(place) and not is_slot(now, place)}
     moved = (shown and asked_now != shown) or CHANGES_OTHERS & answered
     return {"HX-Location": screen.href} if request.fragment and moved else {}
 
 
 def _show(request: Request, world: World, now: Running, stage: str, screen: Screen, beside: Beside,
           faults: Mapping[str, str] | None = None, status: int = 200, answered: frozenset[str] = frozenset()) -> Answer:
-    drawn = stage == "numbers"
+    told = now.procedure.stage(stage)
+    drawn = told.drawn
     questions = _with_faults(request, asks(world, now, screen.places, choices(world, now)), faults or {})
     context: dict[str, Any] = {"task": now.id, "asks": questions, "governing": governing(now),
                "checks": live(now) if drawn else None, "picture": held(now.evaluation) if drawn else None}
-    shown = frame(request, f"{screen.words}, {now.title}", now.procedure.stage(stage).words,
-                  f"{stage_number(now, stage)}, {now.title}", f"/tasks/{now.id}", "Back to the task")
+    back = (stage_href(now, stage), f"Back to the {told.words.lower()}") if screen.row[0] in now.procedure.adds else (
+        f"/tasks/{now.id}", "Back to the task")
+    shown = frame(request, f"{screen.words}, {now.title}", told.words, f"{stage_number(now, stage)}, {now.title}",
+                  *back)
     if request.fragment and request.method == "POST":
         return whole(request, "checklist/_live_answer.html", shown, status, answered=answered,
                      shrunk=request.form.get("shrunk", ()), **context | dict(beside(world, now, screen)))
 
     before, after = _around(now, stage, screen)
-    context |= {"legs": which_legs(now), "leg": EVERY_LEG, "typed": "", "fault_words": ""} if drawn else {}
-    context |= {"step": screen, "before": before, "after": after, "here": screen.href,
-                "last": last_figures(world, now, screen),
+    context |= {"legs": which_legs(now), "leg": EVERY_LEG, "typed": "", "fault_words": "",
+                "tries": SLING in now.table.entries} if drawn else {}
+    context |= {"blocks": blocks(questions), "step": screen, "before": before, "after": after, "here": screen.href,
                 "banner": banner(world, now, stage), "below": None,
                 "next": next_way(now, stage, screen.key)}
     return whole(request, "checklist/step.html", shown, status, **context | dict(beside(world, now, screen)))
@@ -99,8 +106,9 @@ def _with_faults(request: Request, questions: tuple[Ask, ...], faults: Mapping[s
 
 
 def _around(now: Running, stage: str, here: Screen) -> tuple[list[dict[str, Any]], list[dict[str, Any]]]:
-    """The other screens of the stage: those before, those to come."""
-    every = screens(now, stage)
+    """The other screens of the stage, or of the row that people added: those before, those to come."""
+    own = here.row if here.row[0] in now.procedure.adds else None
+    every = tuple(screen for screen in screens(now, stage) if own is None or screen.row == own)
     number = next(number for number, screen in enumerate(every) if screen.key == here.key)
     told = [{"words": screen.words, "href": screen.href, "done": screen.done,
              "shown": "done" if screen.done else "still open"} for screen in every]

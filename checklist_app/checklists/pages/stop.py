@@ -14,11 +14,10 @@ from checklist_app.checklists.plain import not_allowed
 from checklist_app.checklists.prompts import Asked
 from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.signer_form import signer_faults, supervisors
-from checklist_app.checklists.stops import NOTE, PHOTO, REASONS, STOP, WHY, go_on_part, stops
+from checklist_app.checklists.stops import NOTE, PHOTO, STOP, WHY, go_on_part, is_done, stops
 from checklist_app.checklists.words import sentence
 from checklist_app.checklists.world import World
 
-LANDED = ("landed",)
 WORDS = {WHY: "Why? It can wait.", NOTE: "In your own words", PHOTO: "Photo"}
 
 
@@ -54,9 +53,8 @@ def go_on(request: Request, world: World, task: str) -> Answer:
 
 
 def used_up(now: Running, states: tuple[HoldState, ...]) -> tuple[str, ...]:
-    """The sign-offs that have done their work: the next hold point is signed, or the load has landed."""
-    landed = now.folded.values.get(LANDED, {}).get("text") == "yes"
-    done = [state.signed for state in states[1:]] + [landed]
+    """The sign-offs that have done their work: the next hold point is signed, or all is done."""
+    done = [state.signed for state in states[1:]] + [is_done(now)]
     return tuple(each.entry.digest for state, over in zip(states, done, strict=True) if over for each in state.standing)
 
 
@@ -79,7 +77,7 @@ def _why(request: Request, world: World, now: Running) -> Answer:
 def asked(now: Running) -> tuple[Asked, ...]:
     """What is asked after a stop. None of it has to be answered."""
     about = ("task", now.id)
-    return (Asked(about, WHY, "choice", choices=REASONS, other_answers=False),
+    return (Asked(about, WHY, "choice", choices=now.procedure.says.reasons, other_answers=False),
             Asked(about, NOTE, "text", other_answers=False), Asked(about, PHOTO, "photo", other_answers=False))
 
 
@@ -89,7 +87,8 @@ def _stopped(request: Request, world: World, now: Running, faults: dict[str, str
     found = stops(now.folded)
     if not found:
         return whole(request, "checklist/stop.html", shown, task=now.id)
-    return whole(request, "checklist/stopped.html", shown, status, task=now.id, void=_void(now, world),
+    return whole(request, "checklist/stopped.html", shown, status, task=now.id, says=now.procedure.says,
+                 void=_void(now, world),
                  where=f"{now.procedure.words}, {now.procedure.stage(now.stage).words.lower()}",
                  stops=[{"at": entry.at, "name": name_of(world, entry.author)} for entry in found],
                  asks=[_ask(each, now, world, faults or {}) for each in asked(now) if may_write(request.person)])

@@ -66,6 +66,8 @@ def _stage(now: Running, stage: Stage, here: str | None) -> dict[str, Any]:
     note = f"Still open: {', '.join(still)}." if still else "Done."
     if stage.name == TRIAL and not now.folded.rows.get(TRIAL):
         still, note = [stage.words], "No trial lift yet."
+    elif not still and now.empty_stage is not None and now.empty_stage.name == stage.name:
+        still, note = [stage.words], "None is entered yet."
     elif not still and (unseen := _unseen(now, stage)):
         note = f"Done, {unseen} not seen."
     state = "now" if stage.name == here else "" if still else "done"

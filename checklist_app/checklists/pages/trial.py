@@ -11,6 +11,7 @@ from checklist_app.checklists.fold import seen
 from checklist_app.checklists.frame import frame, go_to, whole
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.pages.step import step
+from checklist_app.checklists.plain import NO_STAGE, missing
 from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.steps import Screen, Way, next_way, screens, stage_number
 from checklist_app.checklists.trial_read import AS_HUNG
@@ -26,6 +27,8 @@ WEIGHED, FROM_TRIAL = "weighed", "trial"
 def trial(request: Request, world: World, task: str) -> Answer:
     """Add a trial, read it, adopt what it weighed."""
     now = running(world, task)
+    if not now.procedure.has_stage(STAGE):
+        return missing(request, NO_STAGE)
     act = request.one("act")
     if request.method == "POST" and act == "add":
         return _add(request, now)

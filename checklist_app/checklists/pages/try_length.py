@@ -5,6 +5,7 @@ from checklist_app.checklists.answer import Answer, Request, page
 from checklist_app.checklists.checks_view import announced, governing_of, seen
 from checklist_app.checklists.frame import frame, whole
 from checklist_app.checklists.picture import HELD, picture
+from checklist_app.checklists.plain import missing
 from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.steps import stage_href, stage_number
 from checklist_app.checklists.tried import EVERY_LEG, TRIED, advice, in_store_m, rows, which_legs, with_length
@@ -17,6 +18,7 @@ from checklist_app.operations.words import figure
 
 STAGE = "numbers"
 MOST_BUTTONS = 6
+NO_SLINGS_HERE = "In this task nothing hangs in slings."
 NO_SLINGS = "Pick the slings first: what is tried is another length of the same slings."
 
 
@@ -24,6 +26,8 @@ NO_SLINGS = "Pick the slings first: what is tried is another length of the same 
 def try_length(request: Request, world: World, task: str) -> Answer:
     """All of it travels in the address: `length` in metres, `leg` one of them or every."""
     now = running(world, task)
+    if "sling" not in now.table.entries:
+        return missing(request, NO_SLINGS_HERE)
     text, leg = request.query.get("length", "").strip(), _leg(request, now)
     length = read_number(text, TRIED) if text else None
     slings = [answer for each in now.task.rows.get("leg", ())

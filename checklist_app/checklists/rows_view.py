@@ -1,0 +1,84 @@
+"""A stage to which people add rows: each row as a card, with what it says in short, and what one tap does."""
+from dataclasses import dataclass
+
+from checklist_app.checklists.adding import Mirror
+from checklist_app.checklists.naming import value_words
+from checklist_app.checklists.places import Place, label
+from checklist_app.checklists.rows import added_rows, is_full, mirrors
+from checklist_app.checklists.running import Running
+from checklist_app.checklists.steps import Screen, screens
+from checklist_app.checklists.words import sentence
+from checklist_app.checklists.world import World
+
+UNSAID = frozenset({"not_used", "dont_know", "photo"})
+
+
+@dataclass(frozen=True)
+class Card:
+    """One row: what it is called, its lines, what is still open, where it is answered, its mirror images."""
+
+    row: str
+    words: str
+    lines: tuple[str, ...]
+    still: str
+    href: str
+    done: bool
+    mirrors: tuple[tuple[int, Mirror], ...]
+
+
+@dataclass(frozen=True)
+class Rows:
+    """The rows of one group, or one step of the stage that has none."""
+
+    group: str
+    one: str
+    more: str
+    cards: tuple[Card, ...]
+    full: bool
+    copied: bool = False
+    step: Screen | None = None
+
+
+def rows_of(world: World, now: Running, stage: str) -> tuple[Rows, ...]:
+    """What hangs in the stage, in the order of its steps."""
+    every = screens(now, stage)
+    found: dict[str, Rows] = {}
+    for step in now.procedure.stage(stage).steps:
+        if step.group in now.procedure.adds:
+            found.setdefault(step.group, _group(world, now, step.group, every))
+        else:
+            found |= {screen.key: Rows("", "", "", (), False, step=screen) for screen in every
+                      if screen.places[0].step.name == step.name}
+    return tuple(found.values())
+
+
+def _group(world: World, now: Running, group: str, every: tuple[Screen, ...]) -> Rows:
+    adds = now.procedure.adds[group]
+    cards = tuple(_card(world, now, group, row, tuple(each for each in every if each.row == (group, row)))
+                  for row in added_rows(now, group))
+    return Rows(group, adds.one, adds.more, cards, is_full(now, group), adds.copied)
+
+
+def _card(world: World, now: Running, group: str, row: str, own: tuple[Screen, ...]) -> Card:
+    still = [screen for screen in own if not screen.done]
+    words = ", ".join(screen.places[0].step.words for screen in still)
+    asked = tuple(place for screen in own for place in screen.places if now.is_asked(place))
+    return Card(row, f"{now.procedure.one_of(group)} {label(row)}".capitalize(), _lines(world, now, asked),
+                f"Still open: {words}." if still else "", (still or list(own))[0].href, not still,
+                mirrors(now, group, row))
+
+
+def _lines(world: World, now: Running, asked: tuple[Place, ...]) -> tuple[str, ...]:
+    """What stands on a card, as the procedure says; then each point in one line."""
+    said: list[str] = []
+    points: dict[str, list[str]] = {}
+    for place in asked:
+        value = now.value(place.path)
+        if value is None or value["type"] in UNSAID:
+            continue
+        if place.prompt.line:
+            points.setdefault(place.prompt.line, []).append(str(value.get("text", "")))
+        elif place.prompt.card:
+            said.append(place.prompt.card.format(value_words(value, world)))
+    at = [f"{words}: {' / '.join(texts)} m" for words, texts in points.items()]
+    return tuple(filter(None, (sentence(", ".join(said)) if said else "", *at)))
