@@ -15,7 +15,7 @@ from checklist_app.operations.traced import FIGURES, Traced, digits, result, tra
 UNITS = {
     "kn": "kN", "t": "t", "kg": "kg", "dan": "daN", "m": "m", "mm": "mm", "deg": "°", "s": "s", "m2": "m²", "pa": "Pa",
 }
-OF_TWO = {("m", "s"): "m/s", ("m", "s2"): "m/s²"}
+OF_TWO = {("kg", "m"): "kg/m", ("m", "s"): "m/s", ("m", "s2"): "m/s²"}
 
 
 @dataclass(frozen=True)

@@ -55,11 +55,16 @@ def lie(at: Vec, anchor: Vec) -> Lie:
         (1.5532, 0.4829, 0.5151, 0.7082)
     """
     reach = less(anchor, at)
-    far = length(reach)
+    far = exact.let("length_of_lashing", length(reach))
     if not 0.0 < far < float("inf"):
         raise OutOfRangeError("length of the lashing", far, "two ends apart", SOURCE)
 
-    return Lie(far, reach[0] / far, reach[1] / far, -reach[2] / far)
+    along, across, down = (
+        exact.let(f"share_{way}", part / far)
+        for way, part in (("along", reach[0]), ("across", reach[1]), ("down", -reach[2]))
+    )
+
+    return Lie(far, along, across, down)
 
 
 def shares_of_angles(to_deck_deg: float, from_length_deg: float) -> tuple[float, ...]:

@@ -4,15 +4,14 @@ from checklist_app.mechanics.lashing import angles, cfr_393, crossing, lift_off,
 from checklist_app.mechanics.lashing.cfr_393 import Route as Counted
 from checklist_app.mechanics.lashing.crossing import Body, Face
 from checklist_app.mechanics.lashing.direct import Kind
-from checklist_app.mechanics.lashing.lashed_body import Pull, Strand
 from checklist_app.mechanics.lashing.rule_sets import RuleSet
 from checklist_app.mechanics.slings.us_chain_wll import KG_IN_LB
 from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.check import Limit, State, Strength, check
 from checklist_app.operations.graph import NotApplicable, each, when
-from checklist_app.operations.lashing.choices import BlockedBy, Blocks
+from checklist_app.operations.lashing.choices import ONE_END, BlockedBy, Blocks
 from checklist_app.operations.lashing.lashed import Blocked
-from checklist_app.operations.lashing.legs import Legs
+from checklist_app.operations.lashing.legs import End
 
 M_IN_FT = 0.3048
 HELD_DOWN = (RuleSet.NTC, RuleSet.US)
@@ -91,15 +90,36 @@ def aggregate_wll(
 
 
 @each("lashing")
-def downward_dan(legs: Legs, ends_off_m: float) -> float:
-    """What a lashing holds down: a tie-down by its tension, a direct one by its rating."""
-    downwards = 0.0
-    for strand in legs.strands:
-        downwards = downwards + strand.tension_dan * _down(strand, ends_off_m)
-    for pull in legs.pulls:
-        downwards = downwards + pull.most_dan * _down(pull, ends_off_m)
+def down_share(near_end: End, ends_off_m: float) -> float:
+    """Share of its pull that holds down."""
+    return _down(near_end, ends_off_m)
 
-    return downwards
+
+@each("lashing")
+def far_down_share(second_end: End, ends_off_m: float) -> float:
+    """Share of its pull that holds down at its other end."""
+    return _down(second_end, ends_off_m)
+
+
+@when("downward_dan", put_on=Kind.TIE_DOWN)
+@each("lashing")
+def drawn_down(pull_tension_dan: float, down_share: float, far_down_share: float) -> float:
+    """What both ends of a tie-down hold down, by its tension."""
+    return pull_tension_dan * (down_share + far_down_share)
+
+
+@when("downward_dan", put_on=(Kind.LOOP, Kind.SPRING))
+@each("lashing")
+def held_by_two_legs(rated_dan: float, down_share: float, far_down_share: float) -> float:
+    """What both legs of a direct lashing hold down, by its rating."""
+    return rated_dan * (down_share + far_down_share)
+
+
+@when("downward_dan", put_on=ONE_END)
+@each("lashing")
+def held_by_one_leg(rated_dan: float, down_share: float) -> float:
+    """What the one leg of a direct lashing holds down, by its rating."""
+    return rated_dan * down_share
 
 
 @when("held_down_asked", rule_set=HELD_DOWN)
@@ -128,6 +148,5 @@ def held_down(
     return Strength(balance.need, balance.have)
 
 
-def _down(one: Strand | Pull, ends_off_m: float) -> float:
-    """Share of its pull that holds down."""
-    return angles.lie(Vec(one.at.x, one.at.y, one.at.z + ends_off_m), one.anchor).down
+def _down(end: End, ends_off_m: float) -> float:
+    return angles.lie(Vec(end.at.x, end.at.y, end.at.z + ends_off_m), end.anchor).down

@@ -15,10 +15,10 @@ ALONE = "no other lashing is on it"
 
 
 class OnOne(NamedTuple):
-    """How many ends are on one ring or eye, and what they pull together."""
+    """How many ends are on one ring or eye, and what they pull together [daN]."""
 
     ends: int
-    pull_dan: float
+    together: float
 
 
 @when("second_end", put_on=TWO_ENDS)
@@ -84,7 +84,7 @@ def anchor_strength(on_one_ring: OnOne, ring_dan: float) -> Strength:
     if on_one_ring.ends < 2:
         raise NotApplicable(ALONE)
 
-    return Strength(on_one_ring.pull_dan, ring_dan)
+    return Strength(on_one_ring.together, ring_dan)
 
 
 @each("lashing")
@@ -94,7 +94,7 @@ def load_eye_strength(on_one_eye: OnOne, held_dan: float) -> Strength:
     if on_one_eye.ends < 2:
         raise NotApplicable(ALONE)
 
-    return Strength(on_one_eye.pull_dan, held_dan)
+    return Strength(on_one_eye.together, held_dan)
 
 
 def _most(points: Sequence[Vec], every: Sequence[Sequence[Vec]], pulls_dan: Sequence[float]) -> OnOne:
@@ -108,6 +108,6 @@ def _most(points: Sequence[Vec], every: Sequence[Sequence[Vec]], pulls_dan: Sequ
         together = 0.0
         for pull in here:
             together = together + pull
-        if len(here) > found.ends or together > found.pull_dan:
+        if len(here) > found.ends or together > found.together:
             found = OnOne(len(here), together)
     return found
