@@ -26,7 +26,7 @@ LAST_RIG: Path = ("last_rig",)
 AGAIN: Path = ("again",)
 ANEW = "no, rig it anew"
 SCHEMA = "last_rig/1"
-KEPT_STAGES, KEPT_STEPS = ("kit",), ("legs", "hooks-at", "hitch")
+KEPT_STAGES, KEPT_STEPS = ("kit",), ("eyes", "legs", "hooks-at", "hitch")
 KEPT_TYPES = frozenset({"pick", "choice", "not_used", "number"})
 
 

@@ -11,6 +11,7 @@ from checklist_app.checklists.checks_view import governing, live
 from checklist_app.checklists.choosing import choices
 from checklist_app.checklists.forms import take
 from checklist_app.checklists.frame import frame, go_to, inside, whole
+from checklist_app.checklists.last_figures import last_figures
 from checklist_app.checklists.picture import held
 from checklist_app.checklists.plain import NO_STAGE, missing
 from checklist_app.checklists.running import Running, running
@@ -93,6 +94,7 @@ def _show(request: Request, world: World, now: Running, stage: str, screen: Scre
     context |= {"legs": which_legs(now), "leg": EVERY_LEG, "typed": "", "fault_words": "",
                 "tries": SLING in now.table.entries} if drawn else {}
     context |= {"blocks": blocks(questions), "step": screen, "before": before, "after": after, "here": screen.href,
+                "last": last_figures(world, now, screen),
                 "banner": banner(world, now, stage), "below": None,
                 "next": next_way(now, stage, screen.key)}
     return whole(request, "checklist/step.html", shown, status, **context | dict(beside(world, now, screen)))
