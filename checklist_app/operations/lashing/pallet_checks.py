@@ -57,10 +57,15 @@ def floor_load(line_load_kg_m: float, floor_kg_m: float) -> Strength:
     return Strength(line_load_kg_m, floor_kg_m)
 
 
-def over_sides_m(forks_apart_m: float, cg_x_m: float, cg_y_m: float, forks_enter: ForksEnter | None) -> float:
-    """Level from the centre of gravity to the outer edge of the nearer fork."""
+def over_sides_m(
+    forks_apart_m: float, forks_enter: ForksEnter | None, cg_x_m: float, cg_y_m: float, pallet_along_m: float,
+    pallet_across_m: float,
+) -> float:
+    """Level from the centre of gravity to the outer edge of the nearer fork, or to the edge of the pallet."""
     along = _enters(forks_enter) is ForksEnter.END
-    return forks_apart_m / 2.0 - abs(cg_y_m if along else cg_x_m)
+    wide_m, off_m = (pallet_across_m, abs(cg_y_m)) if along else (pallet_along_m, abs(cg_x_m))
+
+    return (forks_apart_m if forks_apart_m <= wide_m else wide_m) / 2.0 - off_m
 
 
 def over_tips_m(

@@ -159,6 +159,9 @@ def test_by_hand_the_floor_under_the_bearers() -> None:
     pytest.param({"forks_apart_m": 0.5, "cg_y_m": 0.05}, 18.435, id="by hand, from a side: crosswise it is the tips"),
     pytest.param({"forks_enter": ForksEnter.END}, 21.801, id="by hand, at an end: 0.3 m to the tips"),
     pytest.param({"forks_enter": ForksEnter.END, "forks_reach_m": 1.6}, 33.690, id="by hand, tips beyond the skid"),
+    pytest.param({"forks_apart_m": 1.8, "forks_reach_m": 2.0}, 33.690, id="by hand, forks wider than the skid is deep"),
+    pytest.param({"forks_enter": ForksEnter.END, "forks_apart_m": 1.3, "forks_reach_m": 1.6, "cg_z_m": 0.85}, 26.565,
+                 id="by hand, at an end, forks beyond the sides of the skid: 0.5 m at 1.0 m"),
     pytest.param({"forks_reach_m": 0.7}, 14.931, id="by hand, short forks: 0.2 m to the tips"),
 ])
 def test_tilt_at_which_it_goes_over_on_the_forks(changes: dict[str, Any], goes_over_deg: float) -> None:

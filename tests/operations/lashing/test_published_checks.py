@@ -181,3 +181,15 @@ def test_by_hand_an_axle_that_gets_lighter_is_for_the_load_plan() -> None:
     told = assess(VEHICLE, on_vehicle(**far, vehicle=lorry(load_plan=None)), with_spread=False).check("front_axle")
     assert told.verdict is Verdict.CANNOT
     assert str(told.stopped) == "it takes 300 kg off the front axle: only a load plan says how much it may"
+
+
+@pytest.mark.parametrize("name, key", [
+    ("lashing_number", "CFR_393"), ("aggregate_wll", "CFR_393"), ("held_down", "NTC_2018"), ("wandering", "EN_12195_1"),
+    ("pallet_strength", "UIC_435_2"), ("tie_down_label", "EN_12195_2"), ("lashing_usable", "EN_12195_2"),
+    ("load_plan", "VEHICLE_LOAD_PLAN"), ("front_axle", "STATICS_AXLES"), ("rear_axle", "STATICS_AXLES"),
+    ("payload", "PLATE"), ("anchor_rating", "PLATE"), ("headboard_rating", "PLATE"), ("deck_floor", "STATICS_LASHING"),
+    ("steel_on_steel", "FRICTION_RANGES"), ("edge_guarded", "HOUSE_SETTING"), ("slope_agrees", "HOUSE_SETTING"),
+])
+def test_the_source_beside_each_verdict_is_the_one_its_cases_are_from(name: str, key: str) -> None:
+    (way,) = VEHICLE.ways[name]
+    assert way.run.__dict__["clause"].source == key
