@@ -7,7 +7,7 @@ from checklist_app.operations.drawing import Point, Role, Text
 from checklist_app.operations.lashing import lashing_bars
 from checklist_app.operations.lashing.shown import Shown, Stop, Tied
 
-FIRST_LINE, COLUMN, NAMED = 1.25, 10.4, 3
+FIRST_LINE, COLUMN, NAMED, APART = 1.25, 10.4, 3, 0.35
 
 
 def together(labels: Sequence[str]) -> str:
@@ -79,9 +79,8 @@ def beneath(shown: Shown, at: Point, more: Sequence[str], rows: int, first: floa
         for column, (words, about) in enumerate(lines[:take]):
             yield Text(at, words, Role.TEXT, lower=first + row, about=about, along=COLUMN * column)
         lines, row = lines[take:], row + 1.0
-    for words in more:
-        yield Text(at, words, Role.TEXT_SOFT, lower=first + row)
-        row = row + 1.0
+    for place, words in enumerate(more):
+        yield Text(at, words, Role.TEXT_SOFT, lower=first + row + APART * (row > 0.0) + place)
 
 
 def names(shown: Shown) -> Iterator[str]:

@@ -4,7 +4,7 @@ from collections.abc import Iterator, Sequence
 from dataclasses import replace
 
 from checklist_app.mechanics.lashing.direct import Kind
-from checklist_app.mechanics.vectors import Vec, stepped
+from checklist_app.mechanics.vectors import Vec, dot, stepped
 from checklist_app.operations.check import Verdict
 from checklist_app.operations.drawing import (
     Anchor,
@@ -32,7 +32,7 @@ RANGE_NOTE = "Dashed round the centre of gravity: where it may lie."
 ROWS, MOST_ROWS, ALIKE = 3, 8, 0.5
 CG = ("cg_x_m", "cg_y_m", "cg_z_m")
 ENDS = tuple(f"{end}_{axis}_m" for end in ("at", "anchor", "far_at", "far_anchor") for axis in "xyz")
-ARROW, EDGE, HEAD = 6.0, 1.6, 1.6
+ARROW, EDGE, HEAD, STOP = 6.0, 1.6, 1.6, 2.4
 OVER_LOAD, OVER_NUMBERS, BELOW_NUMBERS = 1.5, 8.0, 1.6
 
 
@@ -104,7 +104,7 @@ def _stops(shown: Shown, look: Look) -> Iterator[Primitive]:
         if away == (0.0, 0.0):
             corners = box((touch[0] - unit, touch[1] - unit), (touch[0] + unit, touch[1] + unit))
         else:
-            back = (touch[0] + 2.4 * unit * away[0], touch[1] + 2.4 * unit * away[1])
+            back = (touch[0] + STOP * unit * away[0], touch[1] + STOP * unit * away[1])
             side = (1.2 * unit * away[1], 1.2 * unit * abs(away[0]))
             corners = (touch, (back[0] + side[0], back[1] + side[1]), (back[0] - side[0], back[1] - side[1]))
         yield Polyline(corners, Role.SOLID, closed=True)
@@ -167,8 +167,10 @@ def _push(shown: Shown, look: Look) -> Iterator[Primitive]:
     if way == (0.0, 0.0):
         return
     if look is FROM_ABOVE:
-        half = 0.5 * (size.y if push.direction.is_sideways else size.x)
-        start = (way[0] * (half + unit), way[1] * (half + unit))
+        bodies = [size, *([shown.pallet] if shown.pallet is not None else [])]
+        reach = [0.5 * (body.y if push.direction.is_sideways else body.x) for body in bodies]
+        reach += [dot(stop.at, push.direction.way) + STOP * unit for stop in shown.stops]
+        start = (way[0] * (max(reach) + unit), way[1] * (max(reach) + unit))
     else:
         middle = look.at(shown.cg)[0] if shown.cg is not None else 0.0
         numbered = any(_before_load(shown, look, look.at(anchor)) for each in shown.tied for _, anchor in each.ends)

@@ -7,6 +7,7 @@ from reportlab.lib.units import mm
 
 from checklist_app.operations.drawing import Drawing, Line, Point, Polyline, Role, Text, points_of
 from checklist_app.operations.lettering import Box
+from checklist_app.records.pdf import faces
 from checklist_app.records.pdf.blocks import PLUMB, SOFT, Figure
 from checklist_app.records.pdf.canvas import INK, Sheet
 from checklist_app.records.pdf.document import HEIGHT, Document
@@ -14,7 +15,7 @@ from checklist_app.records.pdf.lettering import Lettered, lettered
 
 SCALES = (5, 10, 12, 15, 20, 25, 30, 35, 40, 45, 50, 60, 75, 100, 125, 150, 200, 250, 300, 400, 500, 750, 1000)
 POINTS_IN_METRE = 1000 * mm
-BAR_HIGH, MARGIN = 9 * mm, 1.5 * mm
+BAR_HIGH, MARGIN, NOTE = 9 * mm, 1.5 * mm, 8
 CORE = {"close to limit": "#ffd978", "over limit": "#ff8b3d"}
 WHITE, PALE = "#ffffff", "#f5f8f3"
 
@@ -55,7 +56,7 @@ class View(NamedTuple):
 def drawn(document: Document, drawing: Drawing, width: float, height: float, hook_at: float | None,
           verdicts: Mapping[str, str], scales: Sequence[int] = SCALES) -> Figure:
     """The drawing as a figure. With `hook_at` its hook hangs there on the line from the paper's edge."""
-    view = fitted(drawing, width, height - BAR_HIGH, hook_at, scales)
+    view = fitted(drawing, width, height - bar_high(drawing), hook_at, scales)
     label = f"{drawing.label} Scale 1:{view.scale}." if drawing.to_scale else drawing.label
 
     def draw(sheet: Sheet) -> None:
@@ -67,11 +68,16 @@ def drawn(document: Document, drawing: Drawing, width: float, height: float, hoo
         for words in lettering(drawing, view):
             draw_words(sheet, words)
         if drawing.to_scale:
-            scale_bar(sheet, view, drawing.note)
+            scale_bar(sheet, view, drawing.note, width)
 
     for leaf in drawing.leaves():
         document.checked(leaf.words if isinstance(leaf, Text) else drawing.note)
     return document.figure(width, height, label, draw)
+
+
+def bar_high(drawing: Drawing) -> float:
+    """What the scale bar takes below a drawing."""
+    return BAR_HIGH if drawing.to_scale else 0.0
 
 
 def fitted(drawing: Drawing, width: float, height: float, hook_at: float | None,
@@ -83,7 +89,7 @@ def fitted(drawing: Drawing, width: float, height: float, hook_at: float | None,
         wide = box.right - box.left
         x = (width - wide) / 2 - box.left if hook_at is None else width * hook_at - hook[0]
         if box.high - box.low <= height - MARGIN and x + box.left >= -0.01 and x + box.right <= width + 0.01:
-            return View(scale, x, BAR_HIGH + height - MARGIN - box.high)
+            return View(scale, x, bar_high(drawing) + height - MARGIN - box.high)
     if hook_at is not None:
         return fitted(drawing, width, height, None, scales)
     raise ValueError("the drawing is too large for the paper at every scale")
@@ -148,16 +154,36 @@ def falling_line(sheet: Sheet, hook: tuple[float, float]) -> None:
     sheet.line_of(PLUMB, 2.2, hook[0], HEIGHT - bottom, hook[0], hook[1])
 
 
-def scale_bar(sheet: Sheet, view: View, note: str) -> None:
-    """One metre of the drawing, and the scale: a copy of another size still tells lengths. Beside it what is noted."""
-    metre, y = view.points, 3 * mm
-    length = metre if metre <= 90 * mm else metre / 2
+def bar_told(view: View) -> tuple[float, str]:
+    """How long the scale bar is on the paper, and the words that stand beside it at least."""
+    metre = view.points
+    length, words = (metre, "1 m") if metre <= 90 * mm else (metre / 2, "0.5 m")
+
+    return length, f"{words}, scale 1:{view.scale} on A4"
+
+
+def bar_wide(view: View) -> float:
+    """How wide a drawing is at least, so that its scale bar can be read."""
+    length, told = bar_told(view)
+
+    return length + 6 + faces.width(told, faces.PLAIN, NOTE)
+
+
+def scale_bar(sheet: Sheet, view: View, note: str, width: float) -> None:
+    """One metre of the drawing, and the scale: a copy of another size still tells lengths.
+
+    What is noted stands beside it, or below where there is no room.
+    """
+    y, (length, told) = 3 * mm, bar_told(view)
     sheet.setDash([])
     sheet.setFillColor(INK)
     sheet.setStrokeColor(INK)
     sheet.setLineWidth(0.6)
     sheet.rect(0, y, length / 2, 2.5, stroke=1, fill=1)
     sheet.rect(length / 2, y, length / 2, 2.5, stroke=1, fill=0)
-    words = "1 m" if length == metre else "0.5 m"
     sheet.setFillColor(SOFT)
-    sheet.write(length + 6, y - 1.5, f"{words}, scale 1:{view.scale} on A4. {note}".rstrip(". "), size=8)
+    beside = f"{told}. {note}".rstrip(". ")
+    fits = length + 6 + faces.width(beside, faces.PLAIN, NOTE) <= width
+    sheet.write(length + 6, y - 1.5, beside if fits else told, size=NOTE)
+    if not fits:
+        sheet.write(0, y - 1.5 - 1.2 * NOTE, note, size=NOTE)

@@ -162,7 +162,7 @@ def checks_table(document: Document, ranked: list[Any], count: int) -> Ruled:
     if not ranked:
         rows.append(["", "No check could be computed.", "", "", ""])
 
-    return document.table(["", "Check", "Demand", "Limit", "Used"], rows, [6, 39, 17, 17, 31], frozenset({2, 3, 4}),
+    return document.table(["", "Check", "Demand", "Limit", "Used"], rows, [6, 35, 20, 20, 29], frozenset({2, 3, 4}),
                           WIDTH - PLATE - GAP)
 
 

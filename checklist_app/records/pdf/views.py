@@ -7,9 +7,9 @@ from reportlab.lib.units import mm
 
 from checklist_app.operations.drawing import Drawing
 from checklist_app.records.pdf.document import WIDTH, Document
-from checklist_app.records.pdf.drawing import BAR_HIGH, MARGIN, SCALES, View, drawn, extent
+from checklist_app.records.pdf.drawing import BAR_HIGH, MARGIN, SCALES, View, bar_wide, drawn, extent
 
-GAP, TALLEST, ROOM_FOR_BAR = 6 * mm, 105 * mm, 52 * mm
+GAP, TALLEST = 6 * mm, 105 * mm
 OF_A_CHART = 45
 
 
@@ -40,8 +40,8 @@ def from_other_sides(document: Document, views: Sequence[Drawing], verdicts: Map
 def chart(document: Document, view: Drawing, verdicts: Mapping[str, str]) -> None:
     """A drawing whose lengths are no metres has a size of its own and no scale bar."""
     box = extent(view, View(OF_A_CHART, 0.0, 0.0))
-    height = box.high - box.low + 2.0 * MARGIN + BAR_HIGH
-    figure = drawn(document, replace(view, note=""), WIDTH, height, None, verdicts, (OF_A_CHART,))
+    wide, height = box.right - box.left + 1.0, box.high - box.low + 2.0 * MARGIN
+    figure = drawn(document, replace(view, note=""), wide, height, None, verdicts, (OF_A_CHART,))
     document.add(document.together(document.heading(2, view.name), figure, document.paragraph(view.note, "note")))
 
 
@@ -49,7 +49,8 @@ def together(views: Sequence[Drawing]) -> tuple[int, list[float], float]:
     """The largest standard scale at which all stand beside each other, their widths, and the height they need."""
     for scale in SCALES:
         boxes = [extent(view, View(scale, 0.0, 0.0)) for view in views]
-        widths = [max(box.right - box.left + 1.0, ROOM_FOR_BAR) for box in boxes]
+        least = bar_wide(View(scale, 0.0, 0.0)) + 1.0
+        widths = [max(box.right - box.left + 1.0, least) for box in boxes]
         height = max(box.high - box.low for box in boxes) + MARGIN + 1.0
         spare = WIDTH - GAP * (len(views) - 1) - sum(widths)
         if spare >= 0.0 and height <= TALLEST:
