@@ -104,9 +104,10 @@ class Search:
     def _scattered(self) -> dict[int, list[Point]]:
         """For checks of which a search decides: corners strewn over all, each then moved by all that worsens it alone.
 
-        Such checks have several hills.
+        Such checks have several hills, unless they are smooth.
         """
-        found: dict[int, list[Point]] = {slot: [] for slot in set(self.checks) & hanging_on_search(self.plan)}
+        stepped = {slot for slot, clause in self.checks.items() if not clause.smooth}
+        found: dict[int, list[Point]] = {slot: [] for slot in stepped & hanging_on_search(self.plan)}
         self.joint = [step for step in ancestors(self.plan, found) if self.feeds.get(step.out)]
         for ends in strewn(len(self.variables), STREWN) if found else ():
             base = {each.slot: each.levels[end] for each, end in zip(self.variables, ends, strict=True)}

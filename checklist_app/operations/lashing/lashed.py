@@ -4,11 +4,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from typing import NamedTuple
 
-from checklist_app.mechanics.lashing import crossing
+from checklist_app.mechanics.lashing import crossing, lashed_body, prepared
 from checklist_app.mechanics.lashing.crossing import Body, Face
 from checklist_app.mechanics.lashing.holding import Ways
-from checklist_app.mechanics.lashing.lashed_body import Block, LashedBody, Pull, Stands, Strand, lashed_body
-from checklist_app.mechanics.lashing.prepared import prepared
+from checklist_app.mechanics.lashing.lashed_body import Block, LashedBody, Pull, Stands, Strand
 from checklist_app.mechanics.lashing.rule_sets import RuleSet
 from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.graph import CannotAssess
@@ -72,13 +71,13 @@ def lashed(
         for each in holding for one in each.pulls
     ]
     rows = tuple(each.label for each in holding for _ in each.pulls)
-    rated = prepared(body_of(standing, pulls, strands, blocks))
+    rated = prepared.prepared(body_of(standing, pulls, strands, blocks))
     if rule_set is not RuleSet.US or not pulls:
         return Lashed(face, standing, Ways(rated), rows)
     breaks = [each.breaks_dan for each in holding for _ in each.pulls]
     stronger = [replace(one, most_dan=dan) for one, dan in zip(pulls, breaks, strict=True)]
 
-    return Lashed(face, standing, Ways(rated, prepared(body_of(standing, stronger, strands, blocks))), rows)
+    return Lashed(face, standing, Ways(rated, prepared.prepared(body_of(standing, stronger, strands, blocks))), rows)
 
 
 def body_of(
@@ -91,8 +90,8 @@ def body_of(
     if not (length > 0.0 and width > 0.0):
         raise CannotAssess("nothing is left of what it stands on: soft at the edge farther in than its middle")
 
-    return lashed_body(
-        float(standing.weight_dan), Vec(x, y, z if z > LOW_M else LOW_M), feet, standing.stands, pulls, strands, blocks
+    return lashed_body.lashed_body(
+        float(standing.weight_dan), Vec(x, y, LOW_M if z < LOW_M else z), feet, standing.stands, pulls, strands, blocks
     )
 
 

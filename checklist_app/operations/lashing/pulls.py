@@ -3,11 +3,9 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import replace
 
-from checklist_app.mechanics.lashing import holding
-from checklist_app.mechanics.lashing.prepared import Prepared, prepared
+from checklist_app.mechanics.lashing import holding, prepared, slide_3d, tip_3d
+from checklist_app.mechanics.lashing.prepared import Prepared
 from checklist_app.mechanics.lashing.rule_sets import RULES, RuleSet
-from checklist_app.mechanics.lashing.slide_3d import slides_at
-from checklist_app.mechanics.lashing.tip_3d import tips_at
 from checklist_app.operations.lashing.lashed import Lashed
 from checklist_app.operations.lashing.legs import Legs
 from checklist_app.operations.lashing.run import Run, Runs
@@ -21,7 +19,7 @@ def greatest_pulls(
     """Of each lashing the greatest pull of its legs over all runs on all faces; a tie-down pulls with its tension."""
     most = {each.label: max((strand.tension_dan for strand in each.strands), default=0.0) for each in legs}
     for lashed, friction, held in faces:
-        bare = prepared(replace(lashed.ways.rated.body, pulls=()))
+        bare = prepared.prepared(replace(lashed.ways.rated.body, pulls=()))
         for run in (run for runs in held for run in runs.runs if _pulls_count(run)):
             for label, pull_dan in zip(lashed.rows, _pulls(rule_set, lashed, bare, float(friction), run), strict=True):
                 if pull_dan > most[label]:
@@ -43,9 +41,9 @@ def _pulls(rule_set: RuleSet, lashed: Lashed, bare: Prepared, friction: float, r
     if run.asked.slides:
         (slide,) = run.asked.slides
         reduced = rules.direct_friction_share * friction
-        found = slides_at(bare, way, slide.downward, reduced, share, count_pulls=False)
+        found = slide_3d.slides_at(bare, way, slide.downward, reduced, share, count_pulls=False)
     else:
         (tip,) = run.asked.tips
-        found = tips_at(bare, way, tip.downward, tip.tension, share)
+        found = tip_3d.tips_at(bare, way, tip.downward, tip.tension, share)
 
     return holding.pulls_at_need_dan(run.held, 0.0 if found is None else found.push)
