@@ -66,6 +66,19 @@ def let(name: str, value: float) -> float:
     return told
 
 
+def least(a: float, b: float) -> float:
+    """The smaller of two numbers; where one is no number, neither is the result.
+
+    Example:
+        >>> least(2.0, 1.5), least(float("nan"), 1.0), least(1.0, float("nan"))
+        (1.5, nan, nan)
+    """
+    if a <= b:
+        return a
+
+    return b if b < a else a + b
+
+
 def sin(x: float) -> float:
     """Sine of an angle [rad].
 

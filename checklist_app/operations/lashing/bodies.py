@@ -78,7 +78,7 @@ def half_width_m(base_width_m: float, edge_gives_m: float | None) -> float:
 
 
 def _soft_m(edge_gives_m: float | None) -> float:
-    return edge_gives_m if edge_gives_m is not None and edge_gives_m > 0.0 else 0.0
+    return 0.0 if edge_gives_m is None or edge_gives_m < 0.0 else edge_gives_m
 
 
 @kept

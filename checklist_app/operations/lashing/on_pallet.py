@@ -1,5 +1,6 @@
 """The pallet or skid under the load: what it carries, whether the feet stand on it, where straps pass it, its state."""
 
+from checklist_app.mechanics import exact
 from checklist_app.mechanics.lashing import pallet as pallets
 from checklist_app.mechanics.lashing.pallet import Bearing
 from checklist_app.operations.check import Limit, State, Strength, check
@@ -23,7 +24,7 @@ def pallet_strength(mass_kg: float, pallet: Pallet, bearing: Bearing) -> Strengt
         return Strength(mass_kg, pallets.pallet_kg(pallet.rated_kg, Bearing(pallet.rated_for), bearing))
     carries_kg, marked_kg = pallets.eur_pallet_kg(bearing), pallet.facts.get("rated_kg")
 
-    return Strength(mass_kg, carries_kg if marked_kg is None or marked_kg >= carries_kg else marked_kg)
+    return Strength(mass_kg, carries_kg if marked_kg is None else exact.least(carries_kg, marked_kg))
 
 
 def pallet_along_m(pallet: Pallet, base_length_m: float, base_width_m: float) -> float:
@@ -42,7 +43,7 @@ def overhang(base_length_m: float, base_width_m: float, pallet_along_m: float, p
     """How far the outer edge of the feet stays inside the edge of the pallet, its middle under the middle of them."""
     ends_m, sides_m = (pallet_along_m - base_length_m) / 2.0, (pallet_across_m - base_width_m) / 2.0
 
-    return Limit(0.0, ends_m if ends_m <= sides_m else sides_m)
+    return Limit(0.0, exact.least(ends_m, sides_m))
 
 
 @each("lashing")

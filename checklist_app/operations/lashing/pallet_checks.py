@@ -65,7 +65,7 @@ def over_sides_m(
     along = _enters(forks_enter) is ForksEnter.END
     wide_m, off_m = (pallet_across_m, abs(cg_y_m)) if along else (pallet_along_m, abs(cg_x_m))
 
-    return (forks_apart_m if forks_apart_m <= wide_m else wide_m) / 2.0 - off_m
+    return exact.least(forks_apart_m, wide_m) / 2.0 - off_m
 
 
 def over_tips_m(
@@ -78,14 +78,12 @@ def over_tips_m(
     along = _enters(forks_enter) is ForksEnter.END
     deep_m, off_m = (pallet_along_m, abs(cg_x_m)) if along else (pallet_across_m, abs(cg_y_m))
 
-    return (forks_reach_m if forks_reach_m <= deep_m else deep_m) - deep_m / 2.0 - off_m
+    return exact.least(forks_reach_m, deep_m) - deep_m / 2.0 - off_m
 
 
 def tilts_over_deg(over_sides_m: float, over_tips_m: float, cg_z_m: float, pallet: Pallet) -> float:
     """Tilt at which it goes over on the forks, which lie no lower than the underside of the pallet."""
-    inside_m = over_sides_m if over_sides_m <= over_tips_m else over_tips_m
-
-    return pallets.tilt_on_forks_deg(cg_z_m + pallet.height_m, inside_m)
+    return pallets.tilt_on_forks_deg(cg_z_m + pallet.height_m, exact.least(over_sides_m, over_tips_m))
 
 
 @check(

@@ -1,5 +1,7 @@
 """A load on a vehicle: which faces that makes, what it is hooked to, whether it lies on the deck."""
 
+from checklist_app.mechanics import exact
+from checklist_app.mechanics.lashing import label
 from checklist_app.mechanics.lashing.crossing import Body, Face
 from checklist_app.mechanics.lashing.friction import Pair
 from checklist_app.mechanics.lift_class import LiftClass
@@ -68,7 +70,7 @@ def anchor_rating(anchor_dan: float, to_body: Body, vehicle: Vehicle) -> Limit:
     if to_body is not Body.DECK:
         raise NotApplicable(f"it is made fast to {to_body.value}")
 
-    return Limit(anchor_dan, vehicle.anchor_dan)
+    return Limit(label.weakest_dan({"the anchor": anchor_dan}), vehicle.anchor_dan)
 
 
 @each("block")
@@ -78,17 +80,17 @@ def headboard_rating(block_dan: float, blocked_by: BlockedBy, vehicle: Vehicle) 
     if blocked_by is not BlockedBy.HEADBOARD:
         raise NotApplicable(f"it is {blocked_by.value}")
 
-    return Limit(block_dan, vehicle.headboard_dan)
+    return Limit(label.weakest_dan({"the headboard": block_dan}), vehicle.headboard_dan)
 
 
 def outline_along_m(length_m: float, pallet_along_m: float | None) -> float:
     """What load and pallet measure forwards, over all."""
-    return length_m if pallet_along_m is None or pallet_along_m <= length_m else pallet_along_m
+    return pallet_along_m if pallet_along_m is not None and pallet_along_m > length_m else length_m
 
 
 def outline_across_m(width_m: float, pallet_across_m: float | None) -> float:
     """What load and pallet measure from left to right, over all."""
-    return width_m if pallet_across_m is None or pallet_across_m <= width_m else pallet_across_m
+    return pallet_across_m if pallet_across_m is not None and pallet_across_m > width_m else width_m
 
 
 def room_at_ends_m(behind_headboard_m: float, outline_along_m: float, vehicle: Vehicle) -> float:
@@ -96,7 +98,7 @@ def room_at_ends_m(behind_headboard_m: float, outline_along_m: float, vehicle: V
     front_m = behind_headboard_m - outline_along_m / 2.0
     rear_m = vehicle.deck_length_m - behind_headboard_m - outline_along_m / 2.0
 
-    return front_m if front_m <= rear_m else rear_m
+    return exact.least(front_m, rear_m)
 
 
 def room_at_sides_m(outline_across_m: float, vehicle: Vehicle) -> float:
@@ -107,7 +109,7 @@ def room_at_sides_m(outline_across_m: float, vehicle: Vehicle) -> float:
 @check("on the deck", unit="m", source="STATICS_LASHING", rule_set="what reaches beyond the deck is not carried by it")
 def on_deck(room_at_ends_m: float, room_at_sides_m: float) -> Limit:
     """Load and pallet lie within the deck, behind the headboard."""
-    return Limit(0.0, room_at_ends_m if room_at_ends_m <= room_at_sides_m else room_at_sides_m)
+    return Limit(0.0, exact.least(room_at_ends_m, room_at_sides_m))
 
 
 @check("vehicle status", source="HOUSE_SETTING", rule_set="custody, marking, quarantine")

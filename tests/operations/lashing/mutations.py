@@ -133,6 +133,7 @@ PALLET_CLAUSES: Mapping[str, tuple[Callable[..., Any], Task]] = {
 }
 VEHICLE_CLAUSES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "lashing.crossing.crosses": (lambda *_: True, VEHICLE_CASES["wandering"]),
+    "lashing.label.weakest_dan": (lambda *_: 1500.0, VEHICLE_CASES["anchor_rating"]),
     "lashing.vehicle.load_plan_kg": (lambda *_: HUGE, VEHICLE_CASES["load_plan"]),
     "lashing.vehicle.common_place_m": (lambda *_: 3.0, on_vehicle(**FAR_BACK)),
     "lashing.vehicle.axle_loads_kg": (lambda *_: (0.0, 0.0), VEHICLE_CASES["rear_axle"]),
