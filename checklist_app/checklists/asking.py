@@ -14,6 +14,7 @@ from checklist_app.checklists.procedure import Prompt, PromptKind
 from checklist_app.checklists.prompts import Asked
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.slots import KIT, is_slot
+from checklist_app.checklists.telling import told
 from checklist_app.checklists.usual import allowed_words, step_of, usual_values
 from checklist_app.checklists.values import Value, words
 from checklist_app.checklists.words import sentence
@@ -55,7 +56,8 @@ def ask(world: World, now: Running, place: Place, options: tuple[Option, ...] = 
     return Ask(
         name=place.name, kind=kind_of(place, entry), words=question(place, entry),
         data=asked(now, place).data(seen(now.folded, place.path)), entry=str(_key(now, place)) if entry else "",
-        why=" ".join(filter(None, (place.prompt.why, register_says(now, place.prompt.name)))),
+        why=" ".join(filter(None, (told(now, place.prompt) or place.prompt.why,
+                                   register_says(now, place.prompt.name)))),
         unit=unit_of(place, entry), text=text, state=_state(now, place, entry, disputed),
         shown=_shown(world, value, filled, entry, options, place.prompt),
         fault=now.faults.get(place.path, "") or now.out_of_date(place) or misfit(now, entry),

@@ -10,14 +10,14 @@ from checklist_app.checklists.typed_rig import OPERATION, RIG, leg_rows, rig_of
 from checklist_app.checklists.usual import allowed_words, step_of, usual_values
 from checklist_app.checklists.usual_case import Tick
 from checklist_app.operations.fields import Field, FieldType
-from checklist_app.operations.graph import Obtained
+from checklist_app.operations.graph import Entry, Obtained
 from checklist_app.operations.kinds import KINDS
 from checklist_app.operations.straight_lift.choices import Rig
 
 USUAL = {"sling.wll_t": ("1", "2", "3", "5"), "sling.length_m": ("1.00", "1.50", "2.00", "3.00"),
          "hoist.wll_t": ("1", "2", "3.2", "5")}
 FIELDS = {FieldType.NUMBER: "number", FieldType.CHOICE: "select"}
-OWN_WAY = frozenset({"mass_kg"})
+OWN_WAY = frozenset({"mass_kg", "travel_speed_m_s", "gust_m_s", "tag_below_deg"})
 WORDS = {RIG: "How is the load slung?", "hitch": "How is the sling hitched?"}
 ANGLES_OF_HITCH = frozenset({"choke_angle_deg", "part_angle_deg"})
 
@@ -50,9 +50,15 @@ class Asks:
             allowed=f"{allowed} {entry.hint}".strip(), step=step_of(entry.unit), entry=_drawn(name),
             ways=tuple(Option(way.name, way.words) for way in entry.obtained) if own_way else (),
             how=typed.get(f"{name}.how", ""), plus_minus=typed.get(f"{name}.plus_minus", ""),
-            may_not_know=entry.name in operation().table.worst_cases, none_words=none_words,
+            may_not_know=entry.name in operation().table.worst_cases or self._has_a_branch(entry),
+            none_words=none_words,
             given=next((way for way in ("dont_know", "not_used") if typed.get(f"{name}.{way}")), ""),
         )
+
+    def _has_a_branch(self, entry: Entry) -> bool:
+        """Whether the operation goes another way where nobody knows it."""
+        ways = (way for ways in operation().table.ways.values() for way in ways)
+        return not entry.may_be_none and any(way.choice == entry.name and way.on_known for way in ways)
 
     def choice(self, name: str) -> Ask:
         """One of the named answers of an entry, with what each means as the procedure says it."""

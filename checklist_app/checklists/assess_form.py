@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from checklist_app.checklists.ask import Ask
 from checklist_app.checklists.asking import focus_first
 from checklist_app.checklists.assess_asks import Asks
+from checklist_app.checklists.assess_way import WHY, WORDS, way_asks
 from checklist_app.checklists.assessing import ALL_ANGLES, ALL_CG, ALL_LENGTHS
 from checklist_app.checklists.canonical import canonical, digest
 from checklist_app.checklists.places import label
@@ -62,6 +63,7 @@ def sections(typed: Mapping[str, str], faults: Mapping[str, str]) -> tuple[Secti
                       if slot.path[-1] != "hook_fitting" or rig not in GATHERED), True),
         Section("Heights", "How high it goes, and what is above.",
                 asks.numbers("lift_height_m", "highest_hook_m", "room_height_m"), True),
+        Section(WORDS, WHY, way_asks(asks, typed), True),
         Section("Rules and surroundings", "What rates the slings, and what they have to bear.",
                 (asks.choice("rule_set"), asks.number("sling_temperature_c"), asks.choice("chemicals")), True),
         *(Section(f"The {label(row)} leg differs", "What stays open here is as on the first leg.",

@@ -21,17 +21,19 @@ from checklist_app.operations.catalogue import OPERATIONS, Operation
 from checklist_app.operations.fields import Fault, Field, FieldType, read_number
 from checklist_app.operations.graph import Day, DontKnow, Entry, NotUsed
 from checklist_app.operations.straight_lift.choices import EyesGiven, LegsGiven, Rig
+from checklist_app.operations.straight_lift.way_entries import WAY
 from checklist_app.operations.task import Key, Measured, Task
 
 ALL_LENGTHS, ALL_CG, ALL_ANGLES = "lengths.how", "cg.how", "angles.how"
 OF_LOAD = ("mass_kg", "rigging_kg", "cg_x_m", "cg_y_m", "cg_z_m", "bottom_z_m", "top_z_m", "lift_height_m",
-           "highest_hook_m", "room_height_m", "sling_temperature_c")
+           "highest_hook_m", "room_height_m", "sling_temperature_c",
+           *(entry.name for entry in WAY if entry.kind is float))
 OF_EYES = {EyesGiven.DISTANCE: ("eyes_apart_m", "right_eye_higher_m"),
            EyesGiven.RECTANGLE: ("eyes_apart_m", "eyes_across_m")}
 OF_LEGS = {LegsGiven.LENGTHS: "leg_length_m", LegsGiven.ANGLES: "leg_angle_read_deg"}
 OF_HITCH = ("choke_angle_deg", "part_angle_deg", "bend_mm", "edge_mm")
 OF_HOOK = ("hook_at_x_m", "hook_over_m")
-CHOICES = (RIG, LEGS_GIVEN, "share_rule", "rule_set", "chemicals", "eyes_given")
+CHOICES = (RIG, LEGS_GIVEN, "share_rule", "rule_set", "chemicals", "eyes_given", "way", "wind_shape", "tag_line")
 ROW_CHOICES = ("hitch", "edge_protected", "face", "stop", "eye_turned")
 NEVER_ALIKE = frozenset({*ORIGIN, *OF_HOOK})
 SAID_HERE = "typed in as not used"

@@ -9,8 +9,8 @@ from checklist_app.checklists.asking import asked
 from checklist_app.checklists.assessing import completed
 from checklist_app.checklists.forms import Taken, take
 from checklist_app.checklists.made import Made
+from checklist_app.checklists.places import places
 from checklist_app.checklists.running import running
-from checklist_app.checklists.steps import screens
 from checklist_app.checklists.typed_gear import typed_slots
 from checklist_app.checklists.typed_rig import RIG, rig_of
 from checklist_app.checklists.world import World
@@ -48,11 +48,11 @@ def keep_carried(request: Request, world: World, made: Made, task: str) -> Taken
     _add_gear(made, task, found, world.today)
     begun_world = world.with_entries(made.keep, made.parts)
     now = running(begun_world, task)
-    places = [place for stage in STAGES for screen in screens(now, stage) for place in screen.places]
+    every = [place for stage in STAGES for place in places(now.procedure, now.folded, stage)]
     form = {name: (text,) for name, text in found.items() if _is_answer(name)}
     later = replace(request, form=form, counter=request.counter + len(made.keep), salt=f"{request.salt}-carried")
 
-    return take(later, tuple(asked(now, place) for place in places), now.folded, begun_world)
+    return take(later, tuple(asked(now, place) for place in every), now.folded, begun_world)
 
 
 def _fields(request: Request) -> dict[str, str]:

@@ -1,4 +1,4 @@
-"""How the load of a record was slung: rig, rules and sharing in words, and one line for each leg and each hook."""
+"""How the load of a record was slung: rig, rules, sharing and zone in words, a line for each leg and each hook."""
 
 from collections.abc import Iterator, Mapping
 from typing import Any, NamedTuple
@@ -9,7 +9,8 @@ from checklist_app.records import figures
 Record = Mapping[str, Any]
 ASKED = (("rig", "Rig"), ("legs_given", "Legs given by"), ("rule_set", "Rules that rate the slings"),
          ("sling_temperature_c", "Temperature of the slings"),
-         ("chemicals", "What gets onto the slings"))
+         ("chemicals", "What gets onto the slings"), ("way", "Where it is lifted, and how it moves"))
+TOLD = frozenset({"sharing", "zone"})
 PARTS = (("hitch_share", "hitch"), ("bend_share", "bend"), ("edge_share", "edge"), ("heat_share", "heat"))
 
 
@@ -37,7 +38,7 @@ def rules(record: Record) -> list[str]:
     known = quantities(record)
     told = [f"{words}: {known[name]}." for name, words in ASKED if known.get(name) not in (None, "")]
     told += [f"{check['title'].capitalize()}: {check['reason']}." for check in record["evaluation"]["checks"]
-             if check["quantity"] == "sharing" and check.get("reason")]
+             if check["quantity"] in TOLD and check.get("reason")]
 
     return told
 

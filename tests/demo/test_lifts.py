@@ -75,6 +75,15 @@ def test_every_pdf_says_that_it_is_a_demonstration(yard: Store) -> None:
         assert all("DEMONSTRATION" in page.extract_text().upper() for page in PdfReader(paper).pages), paper.name
 
 
+def test_the_lift_outdoors_tells_its_zone_and_its_wind_on_paper(yard: Store) -> None:
+    said = '"outdoors, the hook travels with it"'
+    (text,) = [path for path in yard.records.glob("*.json") if said in path.read_text("utf-8")]
+    paper = text.with_suffix(".pdf")
+    words = " ".join("\n".join(page.extract_text() for page in PdfReader(paper).pages).split())
+    assert "Zone: nobody within 4.3 m of the plumb line; on its way a strip of 4.9 m is kept clear." in words
+    assert "gust pushes 38 N" in words and "Gust outdoors" in words and "Swing out of plumb" in words
+
+
 def test_what_is_done_is_not_done_again(yard: Store) -> None:
     assert Begun(yard.folder / BEGUN).all_done
     assert begin_lifts(yard.folder) is None

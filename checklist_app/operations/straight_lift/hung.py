@@ -37,7 +37,7 @@ class Hung(NamedTuple):
     """Everything a view draws. A body without corners is one whose heights nobody gave.
 
     `governs` is the check that decides and `governs_words` what is said of it, where it is none of a single leg;
-    `heavy_hooks` are the hooks that it is about.
+    `heavy_hooks` are the hooks that it is about. `wind_at` is where a gust pushes, steadily with `wind_kn`.
     """
 
     legs: tuple[Leg, ...]
@@ -53,6 +53,9 @@ class Hung(NamedTuple):
     governs: str = ""
     governs_words: str = ""
     heavy_hooks: tuple[int, ...] = ()
+    wind_at: Vec | None = None
+    wind_kn: float | None = None
+    swing_out_m: float | None = None
 
 
 def square_to(legs: tuple[Leg, ...]) -> Look:

@@ -16,7 +16,8 @@ def picture(
     underside_below_hook_m: float | None, highest_hook_m: float | None, hook_height_m: float | None,
     fittings_m: float | None, leg_m: tuple[float | None, ...], leg_angle_deg: tuple[float | None, ...],
     leg_load_t: tuple[float | None, ...], hung_tilt_along_deg: float | None, hung_tilt_across_deg: float | None,
-    leg: tuple[str, ...], hook: tuple[str, ...], checks: tuple[Check, ...],
+    wind_z_m: float | None, wind_force_kn: float | None, swing_out_m: float | None, leg: tuple[str, ...],
+    hook: tuple[str, ...], checks: tuple[Check, ...],
 ) -> Drawing:
     """What is known so far, around the legs; without legs there is nothing to draw."""
     eyes = tuple(eye for eye in hung_eye if eye is not None)
@@ -37,6 +38,7 @@ def picture(
         legs, hooks, hung_cg, tuple(as_it_hangs(corner, body[0], hung_cg, down) for corner in body[1:]),
         underside_below_hook_m, lift_height_m, free_m, fittings_m or 0.0, hung_tilt_along_deg, hung_tilt_across_deg,
         deciding.quantity if deciding is not None else "", governing_words(deciding, None), _heavy(deciding, hook),
+        _pushed_at(body, wind_z_m, hung_cg, down) if wind_force_kn is not None else None, wind_force_kn, swing_out_m,
     ))
 
 
@@ -51,6 +53,14 @@ def _body(
     middle = Vec(known[0], known[1], known[2])
 
     return (middle, *corners(eyes, middle, known[3], known[4]))
+
+
+def _pushed_at(body: tuple[Vec, ...], wind_z_m: float | None, hung_cg: Vec, down: Vec) -> Vec | None:
+    """Where a gust pushes: over or under the centre of gravity."""
+    if not body or wind_z_m is None:
+        return None
+
+    return as_it_hangs(body[0]._replace(z=wind_z_m), body[0], hung_cg, down)
 
 
 def _hooks(eyes: tuple[Vec, ...], apart_m: float | None, rise_m: float | None) -> tuple[Vec, ...]:

@@ -33,6 +33,13 @@ def drawing(hung: Hung) -> str:
     return f"The load on {hooks}, as it will hang: " + "; ".join((legs(hung), *tilt)) + "."
 
 
+def moved(hung: Hung) -> str:
+    """What moves it aside, in words."""
+    gust = f", a gust pushes with {1000.0 * hung.wind_kn:.0f} N" if hung.wind_kn is not None else ""
+
+    return f"{gust}, it swings out {metres(hung.swing_out_m)}" if hung.swing_out_m else gust
+
+
 def legs(hung: Hung) -> str:
     """Every leg in one sentence."""
     return "; ".join(_leg(leg) for leg in hung.legs if leg.angle_deg is not None)

@@ -20,6 +20,7 @@ from checklist_app.operations.straight_lift import told
 from checklist_app.operations.straight_lift.heights import floor, free_above
 from checklist_app.operations.straight_lift.hung import Hung, Leg, beside, square_to
 from checklist_app.operations.straight_lift.labels import degrees, metres
+from checklist_app.operations.straight_lift.way_views import moved_aside
 
 EYE_RADIUS_M, HOOK_RADIUS_M = 0.03, 0.06
 ROPE_M = 4.0 * HOOK_RADIUS_M
@@ -61,11 +62,13 @@ def end(hung: Hung, look: Look) -> Drawing:
     """Seen along the load: what tilts crosswise."""
     parts = [
         *_body(hung, look), *floor(hung, look, measured=False), *_plumb(hung, look), *_above(hung, look, worded=False),
-        *_legs(hung, look), *_tilt(hung, look, hung.tilt_across_deg, "tilt_across"),
+        *_legs(hung, look), *_tilt(hung, look, hung.tilt_across_deg, "tilt_across"), *moved_aside(hung, look),
     ]
     tilt = f", tilt crosswise {degrees(abs(hung.tilt_across_deg))}" if hung.tilt_across_deg is not None else ""
 
-    return Drawing(f"The same seen from the right end{tilt}.", (0.0, 0.0), tuple(parts), END, END_NOTE)
+    words = f"The same seen from the right end{tilt}{told.moved(hung)}."
+
+    return Drawing(words, (0.0, 0.0), tuple(parts), END, END_NOTE)
 
 
 def plan(hung: Hung) -> Drawing:

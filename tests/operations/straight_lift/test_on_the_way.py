@@ -9,6 +9,7 @@ from hypothesis import strategies as st
 
 from checklist_app.mechanics.sway.wind import Shape
 from checklist_app.operations.check import Limit, State, Verdict
+from checklist_app.operations.drawing import Arc, Arrow, Dimension, Drawing, Text
 from checklist_app.operations.evaluate import Evaluation, assess
 from checklist_app.operations.graph import DontKnow
 from checklist_app.operations.straight_lift.ways import TagLine, Way
@@ -153,6 +154,31 @@ def test_a_top_heavy_load_is_held_against_gust_and_stop_by_the_push_that_slacken
     lean, push = limit(task, "swing_stability")
     assert lean == pytest.approx(math.tan(math.radians(ev["swing_deg"])), rel=1e-9)
     assert push == pytest.approx(limit(task, "push_stability")[1], rel=1e-12)
+
+
+def end_view(task: Task) -> Drawing:
+    picture = assess(TABLE, task, with_spread=False).picture
+    assert isinstance(picture, Drawing)
+    return next(view for view in picture.others if view.name == "End view")
+
+
+def test_the_end_view_shows_the_gust_at_its_height_and_the_swing_to_scale() -> None:
+    task = lift(**BOTH | {"side_area_z_m": -0.1})
+    ev, view = assess(TABLE, task, with_spread=False), end_view(task)
+    (gust,) = [part for part in view.parts if isinstance(part, Arrow)]
+    centre = next(part for part in view.parts if isinstance(part, Arc) and "cg_x_m" in part.about)
+    assert gust.end[1] == gust.start[1] == pytest.approx(centre.centre[1] + 0.3)
+    (swing,) = [part for part in view.parts if isinstance(part, Dimension) and "swing_limit" in part.about]
+    assert math.dist(swing.start, swing.end) == pytest.approx(ev["swing_out_m"])
+    assert any(isinstance(part, Text) and part.words == "gust pushes 48 N" for part in view.parts)
+    assert f"a gust pushes with 48 N, it swings out {ev['swing_out_m']:.2f} m" in view.label
+
+
+def test_nothing_is_drawn_of_what_does_not_move_it() -> None:
+    for task in (lift(), lift(**STILL)):
+        view = end_view(task)
+        assert not [part for part in view.parts if isinstance(part, Arrow)]
+        assert "swings" not in view.label and "gust" not in view.label
 
 
 def test_a_shape_that_nobody_names_meets_most_wind() -> None:
