@@ -110,8 +110,12 @@ class Store:
 
         return [item.answered(numbers.get(item.digest)) for item in brought]
 
-    def keep(self, made: Iterable[Entry], parts: Mapping[str, bytes], device: str, received_at: str) -> dict[str, int]:
+    def keep(self, made: Iterable[Entry], parts: Mapping[str, bytes], device: str, received_at: str,
+             clock: str = "") -> dict[str, int]:
         """Keep entries that a page of this server answered with; gives each one's receipt number.
+
+        Args:
+            clock: As in `put`.
 
         Raises:
             NotThatPart: If a part is not what its digest says; nothing is kept then.
@@ -121,7 +125,7 @@ class Store:
 
         self.parts.write_files(parts)
         with sqlite.writing(self.database):
-            return self._write(list(made), parts, device, received_at, {})
+            return self._write(list(made), parts, device, received_at, {}, clock)
 
     def entries(self, about: tuple[str, str]) -> list[Entry]:
         """What counts of all that was said about a task or an item, in the order of arrival."""

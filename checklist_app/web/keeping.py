@@ -14,6 +14,7 @@ from flask import request as flask_request
 from checklist_app.checklists.answer import Person, Request
 from checklist_app.checklists.entry import MOMENT, Entry
 from checklist_app.checklists.made import Made
+from checklist_app.records.clocks import clock_doubt, skew_s
 from checklist_app.records.moments import moment
 from checklist_app.records.store import SERVERS_OWN
 from checklist_app.web import current
@@ -21,7 +22,7 @@ from checklist_app.web.pages import asked
 
 SALT_BYTES = 16
 SALT = re.compile(r"[0-9a-f]{32}")
-MADE = "made"
+MADE, NOW = "made", "now"
 HIGHEST = 2**53
 _locks: dict[str, Lock] = {}
 _all = Lock()
@@ -71,12 +72,13 @@ def counted_by_script() -> dict[str, Any] | None:
 
 
 def keep(entries: Iterable[Entry], parts: Mapping[str, bytes]) -> None:
-    """All in one batch, or nothing."""
+    """All in one batch, or nothing. A form says what its phone's clock says."""
     entries = list(entries)
     if not entries and not parts:
         return
-    brought_by = entries[0].device if entries and entries[0].device == own_name() else current.device()
-    current.store().keep(entries, parts, brought_by, moment(current.now()))
+    is_own = bool(entries) and entries[0].device == own_name()
+    clock = "" if is_own else clock_doubt(skew_s(flask_request.form.get(NOW), current.now()))
+    current.store().keep(entries, parts, own_name() if is_own else current.device(), moment(current.now()), clock)
     current.changed()
 
 

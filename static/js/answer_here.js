@@ -11,7 +11,7 @@ import { answeredAndSigned, signedHere } from "./sign_here.js";
 import { changed, soon } from "./sync.js";
 import { bringUpToDate } from "./worlds.js";
 
-const NOT_SENT_ON = ["pin", "form_token", "made"];
+const NOT_SENT_ON = ["pin", "form_token", "made", "now"];
 const MOST_STEPS = 5;
 
 /* The day on this phone's calendar. */

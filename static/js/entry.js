@@ -5,7 +5,7 @@ import { bytes } from "./canonical.js";
 import { changedPrompts, notYetEntered, noteAnswered, noteMade } from "./changed.js";
 import { device, person } from "./device.js";
 import { keepSaid } from "./keep.js";
-import { entry } from "./make.js";
+import { entry, moment } from "./make.js";
 import { countAhead } from "./plain_fields.js";
 import { sha256 } from "./sha256.js";
 import { markSent } from "./sync.js";
@@ -55,13 +55,13 @@ async function holdNow(form) {
   else await countAhead(form, held);
 }
 
-/* The hidden fields that go with a form: entries, parts, the word that no plain field is to be read again, and the
-   counter, time and chance for what is made of the rest. */
+/* The hidden fields that go with a form: entries, parts, the word that no plain field is to be read again, the counter,
+   time and chance for what is made of the rest, and what this phone's clock says, for the server to hold against its own. */
 function fields(form) {
   const held = unsent.get(form);
   if (!held) return [];
   const all = [...(held.complete ? [["entries", "made"]] : []), ...(held.made ? [["made", held.made]] : [])];
-  return [...all, ...held.entries.map((text) => ["entry", text]), ...held.parts.map((text) => ["part", text])];
+  return [...all, ["now", moment()], ...held.entries.map((text) => ["entry", text]), ...held.parts.map((text) => ["part", text])];
 }
 
 function speaks(form) {

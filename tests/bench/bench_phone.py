@@ -102,7 +102,7 @@ def visit(
         page.wait_for_timeout(REST_MS)
         with braked(times):
             page.goto(address, wait_until="commit")
-            page.wait_for_function("document.querySelector('script[src*=\"engine_start\"]')")
+            page.wait_for_selector('script[src*="engine_start"]', state="attached")
             told = page.evaluate(FIRST, asked)
             told["busy_ms"] = page.workers[0].evaluate(BUSY)
         told["memory_mb"] = max(memory_mb(process) for process in brake.below(os.getpid()))

@@ -5,12 +5,15 @@ from collections.abc import Iterator
 from pathlib import Path
 
 import pytest
-from playwright.sync_api import Browser, BrowserContext, Page, sync_playwright
+from playwright.sync_api import Browser, BrowserContext, Page, expect, sync_playwright
 
 from tests.browser.server import Server, started
 from tests.browser.stoppable import Stoppable, stoppable
 
 PHONE = {"width": 390, "height": 844}
+PATIENCE_MS = 30_000  # what comes at once on a quiet machine may take seconds on a loaded one
+
+expect.set_options(timeout=PATIENCE_MS)
 
 
 def pytest_collection_modifyitems(items: list[pytest.Item]) -> None:
@@ -61,7 +64,7 @@ def browser(chromium_path: str) -> Iterator[Browser]:
 @pytest.fixture
 def phone(browser: Browser) -> Iterator[BrowserContext]:
     context = browser.new_context(viewport=PHONE, has_touch=True, is_mobile=True, locale="en-GB")
-    context.set_default_timeout(10_000)
+    context.set_default_timeout(PATIENCE_MS)
     yield context
     context.close()
 

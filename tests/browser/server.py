@@ -11,7 +11,7 @@ from dataclasses import dataclass
 from pathlib import Path
 
 ROOT = Path(__file__).resolve().parents[2]
-START_S = 60.0
+START_S = 120.0
 
 
 @dataclass(frozen=True)

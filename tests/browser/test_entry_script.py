@@ -8,6 +8,7 @@ from playwright.sync_api import Page, expect
 
 from checklist_app.checklists import values
 from checklist_app.checklists.canonical import digest
+from tests.browser.fast_clock import FastClock
 from tests.browser.script_page import Kept, served
 
 MASS, HITCH, FELT, LANDING, LABEL = ("mass_kg",), ("leg", "1-left", "hitch"), ("felt",), ("landing",), ("label",)
@@ -107,7 +108,7 @@ def test_what_the_server_could_not_take_is_sent_again_to_the_byte(kept: Kept, pa
 
 def test_what_was_answered_without_network_waits_on_the_phone_and_goes_later_by_itself(kept: Kept, page: Page) -> None:
     kept.down = True
-    page.clock.install()
+    clock = FastClock(page)
     page.goto(kept.address)
     for name, text in (("mass_kg", "2400"), ("landing", "bed 3")):
         with page.expect_response("**/answer"):
@@ -115,10 +116,10 @@ def test_what_was_answered_without_network_waits_on_the_phone_and_goes_later_by_
             page.locator(f'[name="{name}"]').blur()
     page.goto(kept.address)
     expect(page.locator("#sync")).to_have_text("2 kept on this phone")
-    page.clock.run_for(25_000)
+    clock.run(25, step_s=5)
     assert kept.entries == []
     kept.down = False
-    page.clock.run_for(25_000)
+    clock.run(35, step_s=5)
     expect(page.locator("#sync")).to_have_text("all confirmed")
     assert {entry.path for entry in kept.entries} == {MASS, LANDING} and not kept.folded.disputed
     assert values.words(kept.parts[kept.folded.values[LANDING]["part"]]) == "bed 3"
@@ -189,7 +190,7 @@ def test_a_photograph_that_cannot_be_sent_now_is_kept_and_goes_before_the_entry_
     page.goto(kept.address)
     expect(page.locator("#sync")).to_have_text("1 kept on this phone")
     kept.down = False
-    expect(page.locator("#sync")).to_have_text("all confirmed", timeout=15_000)
+    expect(page.locator("#sync")).to_have_text("all confirmed")
     (entry,) = kept.entries
     assert entry.device == "d-1" and digest(kept.parts[entry.value["part"]]) == entry.value["part"]
 

@@ -8,7 +8,7 @@ import pytest
 from playwright.sync_api import Browser, Page, expect
 
 from checklist_app.checklists import values
-from tests.browser.conftest import PHONE
+from tests.browser.conftest import PATIENCE_MS, PHONE
 from tests.browser.script_page import Kept, served
 from tests.browser.test_entry_script import LANDING, MASS, picture
 
@@ -41,7 +41,7 @@ def measured(browser: Browser, chromium_path: str) -> Iterator[Browser]:
 @pytest.fixture
 def page(measured: Browser) -> Iterator[Page]:
     context = measured.new_context(viewport=PHONE, locale="en-GB")
-    context.set_default_timeout(10_000)
+    context.set_default_timeout(PATIENCE_MS)
     yield context.new_page()
     context.close()
 
@@ -89,6 +89,10 @@ def test_a_full_phone_says_so_keeps_what_was_typed_in_the_page_and_puts_it_away_
     has_room(kept, None)
     say(page, "landing", "bed 4")
     expect(says).not_to_contain_text("full")
+    for _ in range(100):
+        if page.evaluate(STATES) == ["kept"] * 3:
+            break
+        page.wait_for_timeout(200)
     assert page.evaluate(STATES) == ["kept"] * 3
     kept.down = False
     page.evaluate("() => dispatchEvent(new Event('online'))")
@@ -111,7 +115,7 @@ def test_pictures_that_the_server_has_make_room_for_entries(kept: Kept, page: Pa
     fill_up(page, "confirmed", "image/jpeg")
     kept.down = True
     say(page, "mass_kg", "2400")
-    expect(page.locator("#sync")).to_have_text("1 kept on this phone", timeout=30_000)
+    expect(page.locator("#sync")).to_have_text("1 kept on this phone")
     expect(page.locator("#phone-says")).not_to_contain_text("This phone is full")
     assert page.evaluate(STATES) == ["kept"]
 
@@ -150,8 +154,8 @@ def test_what_stands_in_a_full_page_goes_into_the_file_once_there_is_room(kept: 
     say(page, "mass_kg", "2400")
     has_room(kept, None)
     say(page, "landing", "bed 3")
-    expect(page.locator("#sync")).to_have_text("2 kept on this phone", timeout=30_000)
-    with page.expect_download(timeout=30_000) as saved:
+    expect(page.locator("#sync")).to_have_text("2 kept on this phone")
+    with page.expect_download() as saved:
         page.locator("[data-outbox-file]").click()
     file = json.loads(Path(saved.value.path()).read_text())
     assert {json.loads(one["body"])["path"][0] for one in file["entries"]} == {"mass_kg", "landing"}

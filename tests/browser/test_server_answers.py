@@ -9,6 +9,7 @@ from playwright.sync_api import Page, expect
 from checklist_app.checklists import values
 from checklist_app.checklists.canonical import digest
 from checklist_app.checklists.entry import make
+from tests.browser.fast_clock import FastClock
 from tests.browser.script_page import Kept, served
 from tests.browser.test_entry_script import LANDING, MASS, fill, picture
 
@@ -50,10 +51,10 @@ def offline_answer(page: Page, kept: Kept, name: str, text: str) -> None:
 def test_a_server_that_cannot_take_it_is_told_in_words_and_asked_again(kept: Kept, page: Page, status: int) -> None:
     kept.refuses["PUT /entrie"] = (status, {})
     offline_answer(page, kept, "mass_kg", "2400")
-    expect(page.locator("#phone-says")).to_contain_text(f"{ANSWERS[status]}. {STAYS}", timeout=15_000)
+    expect(page.locator("#phone-says")).to_contain_text(f"{ANSWERS[status]}. {STAYS}")
     expect(page.locator("#sync")).to_have_text("1 kept on this phone")
     kept.refuses.clear()
-    expect(page.locator("#sync")).to_have_text("all confirmed", timeout=20_000)
+    expect(page.locator("#sync")).to_have_text("all confirmed")
     expect(page.locator("#phone-says")).not_to_contain_text("The server")
     assert kept.folded.values[MASS] == values.number("2400", "kg") and len(kept.entries) == 1
 
@@ -62,42 +63,36 @@ def test_a_full_disk_is_told_in_the_servers_own_words(kept: Kept, page: Page) ->
     kept.refuses["PUT /entrie"] = (507, {"words": "The server's disk is full, so nothing more can be kept."})
     offline_answer(page, kept, "mass_kg", "2400")
     expect(page.locator("#phone-says")).to_contain_text(
-        f"The server's disk is full, so nothing more can be kept. {STAYS}", timeout=15_000)
+        f"The server's disk is full, so nothing more can be kept. {STAYS}")
 
 
 def test_the_pauses_grow_and_the_server_says_how_long(kept: Kept, page: Page) -> None:
-    page.clock.install()
+    clock = FastClock(page)
     page.goto(kept.address)
     kept.refuses["PUT /entrie"] = (503, {})
     offline_answer(page, kept, "mass_kg", "2400")
+    clock.answered()
     kept.asked.clear()
-    for _ in range(60):
-        page.clock.run_for(1_000)
-        page.wait_for_timeout(20)
+    clock.run(60)
     assert 3 <= kept.asked.count("PUT /entrie") <= 9, "1, 2, 4, 8, 16, 30 seconds"
     kept.refuses["PUT /entrie"] = (503, {"Retry-After": "200"})
-    for _ in range(40):
-        page.clock.run_for(1_000)
-        page.wait_for_timeout(20)
+    clock.run(40)
     kept.asked.clear()
-    page.clock.run_for(100_000)
-    page.wait_for_timeout(100)
+    clock.run(100, step_s=50)
     assert kept.asked.count("PUT /entrie") == 0
     kept.refuses.clear()
-    for _ in range(12):
-        page.clock.run_for(10_000)
-        page.wait_for_timeout(50)
+    clock.run(120, step_s=10)
     expect(page.locator("#sync")).to_have_text("all confirmed")
 
 
 def test_a_batch_that_is_too_large_is_halved_until_it_goes(kept: Kept, page: Page) -> None:
     kept.most = 7
     page.evaluate(MANY, 50)
-    for _ in range(100):  # before the page has noticed them, the bar still says what it said
+    for _ in range(300):  # before the page has noticed them, the bar still says what it said
         if len(kept.entries) == 50:
             break
         page.wait_for_timeout(200)
-    expect(page.locator("#sync")).to_have_text("all confirmed", timeout=20_000)
+    expect(page.locator("#sync")).to_have_text("all confirmed")
     assert len(kept.entries) == 50 and len({entry.digest for entry in kept.entries}) == 50
     assert max(kept.batches) > 7 >= max(size for size in kept.batches if size <= kept.most)
 
@@ -108,14 +103,14 @@ def test_a_photograph_that_the_server_fails_over_holds_nothing_else_back(
     kept.refuses["PUT /parts/"] = (status, {})
     offline_answer(page, kept, "mass_kg", "2400")
     page.locator('[name="label"]').set_input_files(picture(tmp_path, 300, 200))
-    expect(page.get_by_text("The photo is kept.")).to_be_visible(timeout=20_000)
+    expect(page.get_by_text("The photo is kept.")).to_be_visible()
     page.evaluate(LOOK)
-    for _ in range(100):
+    for _ in range(300):
         if len(kept.entries) == 2:
             break
         page.wait_for_timeout(200)
     told = "all confirmed" if status == 413 else "1 photo kept on this phone"
-    expect(page.locator("#sync")).to_have_text(told, timeout=20_000)
+    expect(page.locator("#sync")).to_have_text(told)
     assert {entry.path for entry in kept.entries} == {MASS, ("label",)}
     if status == 413:
         expect(page.locator("#phone-says")).to_contain_text("1 not taken: see what the server says")
@@ -130,14 +125,14 @@ def test_without_a_sign_in_it_waits_asks_for_the_pin_and_goes_afterwards(kept: K
     kept.refuses["PUT /entrie"] = kept.refuses["GET /device"] = (401, {})
     offline_answer(page, kept, "mass_kg", "2400")
     says = page.locator("#phone-says")
-    expect(says).to_contain_text("Sign in again: what is kept here waits for it", timeout=15_000)
+    expect(says).to_contain_text("Sign in again: what is kept here waits for it")
     expect(says.get_by_role("link", name="Sign in")).to_have_attribute("href", "/sign-in")
     expect(page.locator("#sync")).to_have_text("1 kept on this phone")
     kept.refuses.clear()
     if way == "the phone was revoked":
         kept.credential = "another secret"
     page.evaluate(LOOK)
-    expect(page.locator("#sync")).to_have_text("all confirmed", timeout=20_000)
+    expect(page.locator("#sync")).to_have_text("all confirmed")
     expect(says).not_to_contain_text("Sign in again")
     assert len(kept.entries) == 1
 
@@ -148,7 +143,7 @@ def test_what_waits_for_somebody_elses_sign_in_says_whose(kept: Kept, page: Page
     page.goto(kept.address)
     page.wait_for_load_state("networkidle")
     offline_answer(page, kept, "mass_kg", "2400")
-    expect(page.locator("#phone-says")).to_contain_text("Ada must sign in on this device again", timeout=15_000)
+    expect(page.locator("#phone-says")).to_contain_text("Ada must sign in on this device again")
     expect(page.locator("[data-outbox-said]")).to_contain_text("Ada must sign in on this device again")
     expect(page.locator("#sync")).to_have_text("1 kept on this phone")
 
@@ -169,7 +164,7 @@ def test_what_an_earlier_version_kept_moves_in_and_is_sent(page: Page) -> None:
         assert page.evaluate('() => localStorage.getItem("entries kept on this phone")') is None
         kept.down = False
         page.reload()
-        expect(page.locator('#sync[data-counted]')).to_have_text("all confirmed", timeout=20_000)
+        expect(page.locator('#sync[data-counted]')).to_have_text("all confirmed")
         assert {entry.digest for entry in kept.entries} == {entry.digest for entry in said}
         assert values.words(kept.parts[part]) == "bed 3"
         fill(page, "mass_kg", "2500", 3)
