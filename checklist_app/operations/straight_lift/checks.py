@@ -22,6 +22,7 @@ from checklist_app.operations.settings import (
     TILT_CLOSE_FROM,
     TILT_LIMIT,
 )
+from checklist_app.operations.straight_lift import eye_planes
 from checklist_app.operations.straight_lift.trial_entries import LowEnd, LowSide
 from checklist_app.operations.straight_lift.trial_tilt import off_plan_deg
 
@@ -112,14 +113,19 @@ def bottom_fitting_strength(leg_load_t: float, bottom_fitting: Shackle | Hook) -
 @each("leg")
 @check("eye, at its angle", unit="t", source="PLATE", rule_set="the eye's own ratings, step by step")
 def eye_strength(leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None) -> Strength:
-    """Pull along the leg against the eye's rating at that angle; off its axis across its ring only where so rated."""
-    turned_across = eye_turned is PullPlane.ACROSS
-    across = eye.facts.get("ratings_across") if turned_across else None
-    by_table_too = "marking" in eye.facts
-    if turned_across and not across and not by_table_too and not eye_angle_deg <= IN_LINE_UP_TO_DEG:
-        raise CannotAssess("the pull is across the ring of the eye, and no rating across its ring is entered")
+    """Pull along the leg against the eye's rating at that angle; off its axis across its ring only where so rated.
 
-    return Strength(leg_load_t, angle_ratings.wll_at_angle_t("eye", across or eye.ratings, eye_angle_deg, "PLATE"))
+    Where nobody said how the ring lies, the lower of the two counts, if the eye is rated for both.
+    """
+    across = eye.facts.get("ratings_across")
+    unrated = eye_turned is PullPlane.ACROSS and not across and "marking" not in eye.facts
+    if unrated and not eye_angle_deg <= IN_LINE_UP_TO_DEG:
+        raise CannotAssess("the pull is across the ring of the eye, and no rating across its ring is entered")
+    counting = eye_planes.ratings_that_count(eye.ratings, across, eye_turned)
+
+    return Strength(leg_load_t, min(
+        angle_ratings.wll_at_angle_t("eye", rows, eye_angle_deg, "PLATE") for rows in counting
+    ))
 
 
 @each("leg")
@@ -135,16 +141,15 @@ def eye_is_marked(eye: Eye) -> bool:
 @check("eye, by its marking", unit="t", source="DIN_580", rule_set="the table of the standard stamped on it")
 def eye_marking(
     leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None, eye_is_marked: bool,
-    bottom_fitting: Shackle | Hook | None,
+    bottom_fitting: Shackle | Hook | None, leg: str,
 ) -> Strength:
     """Pull along the leg against the table that belongs to the marking; the eye stays in this load, collar flat."""
-    turned = PullPlane.IN_PLANE if eye_turned is None else eye_turned
     if isinstance(bottom_fitting, Hook):
         eye_use.eye_use_factor(EyeUse.HOOK_FREE, EyeMarking(eye.marking) in eye_rating.COLLAR)
 
-    return Strength(leg_load_t, eye_rating.eye_wll_t(
-        EyeMarking(eye.marking), eye.thread, eye.stamped_t, eye_angle_deg, turned, Seating.FLAT, False
-    ))
+    return Strength(leg_load_t, eye_planes.lower_of_planes_t(lambda plane: eye_rating.eye_wll_t(
+        EyeMarking(eye.marking), eye.thread, eye.stamped_t, eye_angle_deg, plane, Seating.FLAT, False
+    ), eye_turned, leg))
 
 
 @each("leg")

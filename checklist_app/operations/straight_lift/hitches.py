@@ -26,6 +26,7 @@ MAKES = {
     "aluminium ferrule": RopeMake.STEEL_CORE_ALUMINIUM_FERRULE, "steel ferrule": RopeMake.STEEL_CORE_STEEL_FERRULE,
     "hand splice": RopeMake.STEEL_CORE_HAND_SPLICE,
 }
+NARROWEST_MM, SHARPEST_MM = 0.0, 0.0
 STRAIGHT_DEG, SURELY_WRONG_DEG = 180.0, -20.0
 
 
@@ -41,6 +42,27 @@ def choke_angle_unknown() -> float:
 def eye_turned_unknown() -> PullPlane:
     """The plane in which an eye carries less."""
     return PullPlane.ACROSS
+
+
+@dont_know("bend_mm")
+@each("leg")
+def bend_unknown() -> float:
+    """Narrower than anything: no wire rope may bend so, and nothing else minds."""
+    return NARROWEST_MM
+
+
+@dont_know("edge_mm")
+@each("leg")
+def edge_unknown() -> float:
+    """As sharp as an edge gets."""
+    return SHARPEST_MM
+
+
+@dont_know("edge_protected")
+@each("leg")
+def protection_unknown() -> Protected:
+    """Bare, and on a rough face."""
+    return Protected.ROUGH
 
 
 @dont_know("face")
@@ -84,22 +106,17 @@ def share_of_two_parts(rule_set: RuleSet, part_angle_deg: float) -> float:
     return apart if apart < tabulated else tabulated
 
 
-@when("bend_share", bend_mm=Known.NO)
 @each("leg")
-def bend_not_given(sling_kind: SlingKind, hitch: Hitch) -> float:
-    """A wire rope that bends round the load must say round what; others keep their WLL."""
-    if sling_kind is SlingKind.WIRE_ROPE and hitch is not Hitch.STRAIGHT:
-        raise CannotAssess("what the wire rope bends round is not given")
-
-    return 1.0
-
-
-@when("bend_share", bend_mm=Known.YES)
-@each("leg")
-def bend_given(bend_mm: float, sling: Sling, sling_kind: SlingKind, hitch: Hitch, rule_set: RuleSet) -> float:
-    """What a bend leaves of a wire rope's WLL."""
-    if sling_kind is not SlingKind.WIRE_ROPE:
+def bend_share(
+    bend_mm: float | None, sling: Sling, sling_kind: SlingKind, hitch: Hitch, rule_set: RuleSet
+) -> float:
+    """What a bend leaves of a wire rope's WLL, which must say round what it bends; others keep theirs."""
+    if sling_kind is not SlingKind.WIRE_ROPE or (bend_mm is None and hitch is Hitch.STRAIGHT):
         return 1.0
+    if bend_mm is None:
+        raise CannotAssess("what the wire rope bends round is not given")
+    if not bend_mm > NARROWEST_MM:
+        raise CannotAssess("what the wire rope bends round is not known, and narrower than itself it may not bend")
     termination = TERMINATIONS[sling.termination]
     if rule_set is RuleSet.US and hitch in IN_TWO_PARTS:
         return bends.us_basket_bend_factor(termination, bend_mm, sling.diameter_mm)
@@ -108,21 +125,17 @@ def bend_given(bend_mm: float, sling: Sling, sling_kind: SlingKind, hitch: Hitch
 
 
 
-
-@when("edge_share", edge_mm=Known.NO)
 @each("leg")
-def no_edge(edge_protected: Protected | None, sling_kind: SlingKind) -> float:
-    """It touches no edge; a rough face cuts webbing all the same."""
-    if edge_protected is Protected.ROUGH and sling_kind.is_textile:
+def edge_share(
+    edge_mm: float | None, edge_protected: Protected | None, sling: Sling, sling_kind: SlingKind
+) -> float:
+    """What an edge leaves of the WLL; where there is none, a rough face cuts webbing all the same."""
+    if edge_mm is None and edge_protected is Protected.ROUGH and sling_kind.is_textile:
         raise CannotAssess("a textile sling lies on a rough face: with protection at every rough face")
-
-    return 1.0
-
-
-@when("edge_share", edge_mm=Known.YES)
-@each("leg")
-def share_over_edge(edge_mm: float, edge_protected: Protected, sling: Sling, sling_kind: SlingKind) -> float:
-    """What an edge leaves of the WLL."""
+    if edge_mm is None:
+        return 1.0
+    if edge_protected is None:
+        raise CannotAssess("the sling touches an edge, and whether it is protected there was not asked")
     protected = edge_protected is Protected.YES
     if sling_kind.is_textile:
         thickness_mm = 1.0 if protected else sling.thickness_mm

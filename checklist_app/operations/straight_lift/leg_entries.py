@@ -13,6 +13,7 @@ from checklist_app.operations.task import Measured
 
 FROM_REGISTER = NotUsed("added up from sling and fittings")
 NOT_ASKED = NotUsed("not asked")
+RING_NOT_ASKED = NotUsed("not asked: along or across its ring, whichever is rated lower; unrated across, along it")
 TAG = settings.TAG_LENGTH.value
 
 LEG = (
@@ -61,5 +62,5 @@ LEG = (
     ),
     Entry("face", "face under the sling", Face),
     Entry("stop", "what keeps the sling from sliding", Stop),
-    Entry("eye_turned", "pull on the eye", PullPlane, default=NOT_ASKED),
+    Entry("eye_turned", "pull on the eye", PullPlane, default=RING_NOT_ASKED),
 )

@@ -114,7 +114,7 @@ def test_an_eye_across_its_ring_carries_what_its_sheet_says_for_that() -> None:
         "ratings": [{"up_to_deg": 60.0, "wll_t": 2.0}], "ratings_across": [{"up_to_deg": 60.0, "wll_t": 0.5}],
         "reach_m": 0.05, "mass_kg": 0.5,
     })
-    for turned, wll_t in ((PullPlane.IN_PLANE, 2.0), (PullPlane.ACROSS, 0.5), (DontKnow(), 0.5), (None, 2.0)):
+    for turned, wll_t in ((PullPlane.IN_PLANE, 2.0), (PullPlane.ACROSS, 0.5), (DontKnow(), 0.5), (None, 0.5)):
         ev = nominal(lift(both={"eye": eye, "eye_turned": turned}))
         assert ev.check("eye_strength[left]").outcome.capacity == wll_t
 
