@@ -57,7 +57,7 @@ class Climb:
         """
         tops = [found, *(self.up(begin) for begin in (found.point, self._mirrored(found.point), *others))]
         if self.clause.smooth:
-            return max([*tops, *(self._inside(top, bent, False) for top in tops[:1] if bent)], key=_badness)
+            return self._between(max(tops, key=_badness), bent)
         seen = {_rules(top) for top in tops}
         begins = [self.tried(corner) for corner in corners]
         for begin in begins:
@@ -105,6 +105,13 @@ class Climb:
         for stride in STRIDES:
             top = self._moved(top, partial(self._by, stride, variables, in_pairs))
         return top
+
+    def _between(self, top: Best, bent: Sequence[Variable]) -> Best:
+        """From the worst at the ends a long stride inwards by each entry; where that is worse, finer ones."""
+        inwards = self._moved(top, partial(self._by, STRIDES[0], self.variables, False))
+        inside = [each for each in self.variables if inwards.point.get(each.slot, each.levels[1]) not in each.levels]
+
+        return self._inside(inwards, [*inside, *(each for each in bent if each not in inside)], in_pairs=False)
 
     def _edges(self, start: Best) -> Iterator[Best]:
         """Where, with one entry moved towards an end, other rules begin to hold: just beyond that edge."""
