@@ -123,8 +123,8 @@ def test_by_hand_bearers_floor_and_forks() -> None:
 
 
 @pytest.mark.parametrize("bearers", [2, 3, 4, 6])
-def test_no_bearer_of_a_stiff_skid_gets_more_than_the_edge_of_a_plate(bearers: int) -> None:
-    """By moments: n bearers side by side over 0.8 m, the load 0.05 m off; along a bearer it runs straight to 1 + 6 e/l.
+def test_by_hand_no_bearer_of_a_stiff_skid_gets_more_than_the_edge_of_a_plate(bearers: int) -> None:
+    """By moments on n bearers side by side over 0.8 m, 0.05 m off: along a bearer it runs straight to 1 + 6 e/l.
 
     Two bearers at ± 0.4 m get 1/2 ± 0.05/0.8 of it: 1.125 times an even half.
     """
