@@ -20,7 +20,7 @@ from checklist_app.checklists.steps import Screen, chosen, next_way, screens, st
 from checklist_app.checklists.tried import EVERY_LEG, which_legs
 from checklist_app.checklists.world import World
 
-SEEN, SLING = ".seen", "sling"
+SEEN, SLING, LASHING = ".seen", "sling", "lashing"
 CHANGES_OTHERS = frozenset({"load", "build_state", "again"})
 Beside = Callable[[World, Running, Screen], Mapping[str, Any]]
 
@@ -92,7 +92,8 @@ def _show(request: Request, world: World, now: Running, stage: str, screen: Scre
 
     before, after = _around(now, stage, screen)
     context |= {"legs": which_legs(now), "leg": EVERY_LEG, "typed": "", "fault_words": "",
-                "tries": SLING in now.table.entries} if drawn else {}
+                "tries": SLING in now.table.entries,
+                "rules": f"/tasks/{now.id}/rules" if LASHING in now.table.groups else ""} if drawn else {}
     context |= {"blocks": blocks(questions), "step": screen, "before": before, "after": after, "here": screen.href,
                 "last": last_figures(world, now, screen),
                 "banner": banner(world, now, stage), "below": None,
