@@ -8,7 +8,7 @@ from checklist_app.mechanics.lashing.rule_sets import RuleSet
 from checklist_app.mechanics.slings.us_chain_wll import KG_IN_LB
 from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.check import Limit, State, Strength, check
-from checklist_app.operations.graph import NotApplicable, each, when
+from checklist_app.operations.graph import CannotAssess, NotApplicable, each, when
 from checklist_app.operations.lashing.choices import ONE_END, BlockedBy, Blocks
 from checklist_app.operations.lashing.lashed import Blocked
 from checklist_app.operations.lashing.legs import End
@@ -17,6 +17,7 @@ M_IN_FT = 0.3048
 HELD_DOWN = (RuleSet.NTC, RuleSet.US)
 COUNTS_AS = {Kind.TIE_DOWN: Counted.OVER_TO_THE_OTHER_SIDE, Kind.LOOP: Counted.BACK_TO_THE_SAME_SIDE}
 HOLDS = "a lashing or bolts, even where friction alone would do"
+NONE_HOLDS = "no lashing holds it to what it stands on"
 LOOSE = "nothing holds it down: friction holds it on paper, and it wanders and jumps on the road"
 
 
@@ -81,6 +82,8 @@ def aggregate_wll(
     counted_by_number: bool,
 ) -> Strength:
     """Half the weight against all WLLs together, of which half counts where a lashing does not go over the top."""
+    if not any(holds_here):
+        raise CannotAssess(NONE_HOLDS)
     holding = [
         (COUNTS_AS.get(kind, Counted.TO_THE_LOAD), rated)
         for here, kind, rated in zip(holds_here, put_on, rated_dan, strict=True) if here
@@ -140,6 +143,8 @@ def held_down(
     held_down_asked: bool,
 ) -> Strength:
     """A fifth of the weight against what all lashings together hold down."""
+    if not any(holds_here):
+        raise CannotAssess(NONE_HOLDS)
     downwards = 0.0
     for here, down in zip(holds_here, downward_dan, strict=True):
         downwards = downwards + down if here else downwards

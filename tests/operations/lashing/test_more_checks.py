@@ -69,6 +69,15 @@ def test_trap_friction_alone_holds_it_and_a_lashing_is_wanted_all_the_same() -> 
     assert packed(on_pallet((tie_down(),), **mat)).check("wandering").verdict is Verdict.WITHIN
 
 
+@pytest.mark.parametrize("rule_set, name", [
+    (RuleSet.US, "aggregate_wll"), (RuleSet.US, "held_down"), (RuleSet.NTC, "held_down"),
+])
+def test_what_no_lashing_holds_is_refused_in_words(rule_set: RuleSet, name: str) -> None:
+    ev = packed(on_pallet((), rule_set=rule_set))
+    assert str(ev.check(name).stopped) == "no lashing holds it to what it stands on"
+    assert ev.verdict is Verdict.OVER
+
+
 def test_bolts_hold_it_down_and_chocks_do_not() -> None:
     bolted = packed(on_pallet((), (block(Blocks.FORWARD, BlockedBy.BOLTS),)))
     chocked = packed(on_pallet((), (block(Blocks.FORWARD, BlockedBy.CHOCK),)))
