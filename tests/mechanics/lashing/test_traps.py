@@ -110,6 +110,24 @@ def test_after_settling_tie_downs_hold_less() -> None:
     assert run.settled == pytest.approx(by_hand, abs=0.002)
 
 
+@pytest.mark.parametrize("direction", Direction)
+def test_what_settling_leaves_is_told_only_where_it_is_asked_for(direction: Direction) -> None:
+    ways = holding.Ways(prepared.prepared(mixed(Stands.FEET)))
+    quick = holding.held(RuleSet.EN, ways, road(direction), 0.3, settled=False)
+    full = holding.held(RuleSet.EN, ways, road(direction), 0.3)
+    assert [(run.title, run.have, run.pulls_dan) for run in quick] == [
+        (run.title, run.have, run.pulls_dan) for run in full]
+    assert all(run.settled is None for run in quick)
+
+
+@pytest.mark.parametrize("gives, by_hand", [(False, 0.3 * 981.0 + 400.0), (True, 0.75 * 0.3 * 981.0 + 400.0)])
+def test_derived_a_block_that_gives_counts_beside_reduced_friction(gives: bool, by_hand: float) -> None:
+    """CTU Code Annex 7: 0.75 μ beside what must give before it holds; full friction behind rigid, tight blocks."""
+    body = lashed_body(981.0, Vec(0.0, 0.0, 0.1), corners(0.5, 0.4), Stands.FEET, (), (),
+                       [Block(Vec(0.5, 0.0, 0.1), REAR, 400.0, gives)])
+    assert sliding(body, Direction.FORWARD).have * 981.0 == pytest.approx(by_hand)
+
+
 def test_each_run_goes_by_a_title_of_its_own() -> None:
     runs = holding.held(RuleSet.EN, holding.Ways(prepared.prepared(mixed(Stands.FEET))), road(Direction.LEFT), 0.3)
     assert [run.title for run in runs] == [
