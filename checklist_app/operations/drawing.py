@@ -7,13 +7,14 @@ the length being entered can be drawn in chalk and a member in its verdict.
 from collections.abc import Iterator
 from dataclasses import dataclass, field
 from enum import Enum
-from functools import cached_property
+from functools import cached_property, lru_cache
 
 from checklist_app.mechanics import exact
 
 Point = tuple[float, float]
 ARC_STEP_DEG = 4.0
 UPRIGHT = 0.2
+DIFFERENT_WAYS = 512
 
 
 class Role(Enum):
@@ -177,8 +178,15 @@ def _around(arc: Arc) -> tuple[Point, ...]:
 
 
 def _on_circle(arc: Arc, angle_deg: float) -> Point:
+    across, up = _way(angle_deg)
+    return arc.centre[0] + arc.radius * across, arc.centre[1] + arc.radius * up
+
+
+@lru_cache(maxsize=DIFFERENT_WAYS)
+def _way(angle_deg: float) -> Point:
+    """A unit step at an angle: whole circles ask for the same ones again and again."""
     angle = angle_deg / exact.RAD_IN_DEG
-    return arc.centre[0] + arc.radius * exact.cos(angle), arc.centre[1] + arc.radius * exact.sin(angle)
+    return exact.cos(angle), exact.sin(angle)
 
 
 def _measured(part: Dimension) -> Iterator[Leaf]:

@@ -8,7 +8,7 @@ from checklist_app.operations.drawing import Line, Point, Polyline, Primitive, R
 from checklist_app.operations.lashing.shown import Deck, Shown
 from checklist_app.operations.looks import FROM_ABOVE, FROM_THE_FRONT, Look
 
-BEYOND, NEAR_BY, BOARD_HIGH, CUT_HIGH = 4.0, 0.15, 0.8, 4.0
+BEYOND, NEAR_BY, BOARD_HIGH, CUT_DEEP = 4.0, 0.15, 0.8, 3.0
 FOOT_HIGH, FOOT_LONG = 0.06, 0.16
 SIZE = ("length_m", "width_m", "height_m")
 
@@ -58,15 +58,17 @@ def _deck(shown: Shown, deck: Deck, look: Look, left: float, right: float) -> It
         if start == end:
             yield Line((end, -half), (end, half), Role.FINE)
         low, high = -half, half
+        cut = low, high
     else:
+        cut = low - CUT_DEEP * unit, low
         yield Line((start, low), (stop, low), Role.GROUND)
         high = low + BOARD_HIGH * shown.size.z
     if stop == front:
         yield Polyline(box((front, low), (front + 0.5 * unit, high)), Role.SOLID, True, ("behind_headboard_m",))
     else:
-        yield from _cut(stop, low, high if look is FROM_ABOVE else low + CUT_HIGH * unit, unit)
+        yield from _cut(stop, *cut, unit)
     if start != end:
-        yield from _cut(start, low, high if look is FROM_ABOVE else low + CUT_HIGH * unit, unit)
+        yield from _cut(start, *cut, unit)
 
 
 def _cut(across: float, low: float, high: float, unit: float) -> Iterator[Primitive]:

@@ -7,7 +7,7 @@ from checklist_app.operations.drawing import Point, Role, Text
 from checklist_app.operations.lashing import lashing_bars
 from checklist_app.operations.lashing.shown import Shown, Stop, Tied
 
-FIRST_LINE, COLUMN, NAMED, APART = 1.25, 10.4, 3, 0.35
+FIRST_LINE, COLUMN, NAMED, APART, MOST_NAMES = 1.25, 10.4, 3, 0.35, 8
 
 
 def together(labels: Sequence[str]) -> str:
@@ -74,7 +74,7 @@ def beneath(shown: Shown, at: Point, more: Sequence[str], rows: int, first: floa
         last = row + 1.0 >= rows
         take = 2 if len(lines) > 1 and all(_is_short(words) for words, _ in lines[:2]) else 1
         if last and len(lines) > take:
-            lines = [(f"{len(lines)} more, used less: from above", ())]
+            lines = [(f"{len(lines)} more, used less", ())]
             take = 1
         for column, (words, about) in enumerate(lines[:take]):
             yield Text(at, words, Role.TEXT, lower=first + row, about=about, along=COLUMN * column)
@@ -86,6 +86,9 @@ def beneath(shown: Shown, at: Point, more: Sequence[str], rows: int, first: floa
 def names(shown: Shown) -> Iterator[str]:
     """What the numbers of the drawing are called, two in a line, where they are no names themselves."""
     named = [f"{each.number} {each.name}" for each in shown.tied if each.number != each.name]
+    if len(named) > MOST_NAMES:
+        yield "numbered in the order of their rows"
+        return
     for place in range(0, len(named), 2):
         yield ", ".join(named[place:place + 2])
 

@@ -29,7 +29,7 @@ SIDE, ABOVE, BEHIND = "From the right side", "From above", "From behind"
 FRONT = "front"
 SIDE_NOTE, ABOVE_NOTE = "Front at the right.", "Front at the right, left side at the top."
 RANGE_NOTE = "Dashed round the centre of gravity: where it may lie."
-ROWS, MOST_ROWS, ALIKE = 3, 8, 0.5
+ROWS, MOST_ROWS, ALIKE, MOST_LETTERS = 3, 6, 0.5, 21
 CG = ("cg_x_m", "cg_y_m", "cg_z_m")
 ENDS = tuple(f"{end}_{axis}_m" for end in ("at", "anchor", "far_at", "far_anchor") for axis in "xyz")
 ARROW, EDGE, HEAD, STOP = 6.0, 1.6, 1.6, 2.4
@@ -57,14 +57,17 @@ def _view(
     parts: list[Primitive] = [*ground(shown, look), *_lashings(shown, far, look)]
     parts += [*standing(shown, look), *_lashings(shown, near, look), *_stops(shown, look), *_edge(shown, look)]
     parts += [*_centre(shown, look), *_push(shown, look), *_numbers(shown, look)]
-    (left, low), (right, _) = Drawing("", _hook(shown, look), tuple(parts)).bounds()
+    hook = _hook(shown, look)
+    (left, low), (right, high) = Drawing("", hook, tuple(parts)).bounds()
     if look is FROM_THE_FRONT:
         parts.append(Text((right, low), FRONT, Role.TEXT_SOFT, Anchor.END, told.FIRST_LINE))
+        parts += [Line((hook[0], high), hook, Role.PLUMB)] if shown.cg is not None and high > hook[1] else []
+        hook = (hook[0], high)
     if rows is not None:
         parts += told.beneath(shown, (left, low), more, rows, BELOW_NUMBERS if look is FROM_ABOVE else told.FIRST_LINE)
     noted = f"{note} {RANGE_NOTE}".strip() if shown.cg_range is not None else note
 
-    return Drawing(f"{name}: {told.drawing(shown)}", _hook(shown, look), tuple(parts), name, noted)
+    return Drawing(f"{name}: {told.drawing(shown)}", hook, tuple(parts), name, noted)
 
 
 def _hook(shown: Shown, look: Look) -> Point:
@@ -173,7 +176,8 @@ def _push(shown: Shown, look: Look) -> Iterator[Primitive]:
         start = (way[0] * (max(reach) + unit), way[1] * (max(reach) + unit))
     else:
         middle = look.at(shown.cg)[0] if shown.cg is not None else 0.0
-        numbered = any(_before_load(shown, look, look.at(anchor)) for each in shown.tied for _, anchor in each.ends)
+        before = _before_load_m(shown, look)
+        numbered = any(abs(look.at(anchor)[0]) < before for each in shown.tied for _, anchor in each.ends)
         start = (middle + unit * way[0], size.z + (OVER_NUMBERS if numbered else OVER_LOAD) * unit)
     end = (start[0] + ARROW * unit * way[0], start[1] + ARROW * unit * way[1])
     yield Arrow(start, end, Role.ANGLE, HEAD * unit, (push.check,))
@@ -186,25 +190,36 @@ def _push(shown: Shown, look: Look) -> Iterator[Primitive]:
 def _numbers(shown: Shown, look: Look) -> Iterator[Primitive]:
     """Each lashing's number where it is anchored, once where several ends come together; before the load over it."""
     unit = shown.unit_m(look)
-    places = list[tuple[Point, Point, list[str]]]()
-    for each in shown.tied:
-        for at, anchor in each.ends:
-            foot, top = look.at(anchor), look.at(at)
-            known = next((names for place, _, names in places if _close(place, foot, ALIKE * unit)), None)
-            if known is None:
-                places.append((foot, top, [each.number]))
-            elif each.number not in known:
-                known.append(each.number)
+    before, near = _before_load_m(shown, look), ALIKE * unit
+    places = _places(shown, look, near)
+    room = MOST_LETTERS * (2 if look is FROM_ABOVE else 1)
+    while len(places) > 1 and len(" ".join(told.together(names) for _, _, names in places)) > room:
+        near = 2.0 * near
+        places = _places(shown, look, near)
     for foot, top, names in places:
         side, words = -1.0 if foot[0] < 0.0 else 1.0, told.together(names)
         if look is FROM_ABOVE:
             up = 1.0 if foot[1] > 0.0 else -1.0
             edge = max(abs(foot[1]), *_edges(shown))
             yield Text((foot[0], up * (edge + unit)), words, Role.TEXT, Anchor.MIDDLE, -0.4 * up)
-        elif _before_load(shown, look, foot):
+        elif abs(foot[0]) < before:
             yield Text((top[0], max(top[1], shown.size.z) + 0.5 * unit), words, Role.TEXT, Anchor.MIDDLE, -0.4)
         else:
             yield Text((foot[0] + side * unit, foot[1]), words, Role.TEXT, _outwards((side, 0.0)), -0.5)
+
+
+def _places(shown: Shown, look: Look, near: float) -> list[tuple[Point, Point, list[str]]]:
+    """Where lashings are anchored: foot and top of the first that comes there, and the numbers of all so near to it."""
+    places: list[tuple[Point, Point, list[str]]] = []
+    for each in shown.tied:
+        for at, anchor in each.ends:
+            foot = look.at(anchor)
+            known = next((names for place, _, names in places if _close(place, foot, near)), None)
+            if known is None:
+                places.append((foot, look.at(at), [each.number]))
+            elif each.number not in known:
+                known.append(each.number)
+    return places
 
 
 def _edges(shown: Shown) -> list[float]:
@@ -215,8 +230,9 @@ def _edges(shown: Shown) -> list[float]:
     return [each / 2.0 for each in wide]
 
 
-def _before_load(shown: Shown, look: Look, foot: Point) -> bool:
-    return abs(foot[0]) < abs(look.at(shown.size)[0]) / 2.0 + shown.unit_m(look)
+def _before_load_m(shown: Shown, look: Look) -> float:
+    """What is anchored no farther out than this is seen before the load."""
+    return abs(look.at(shown.size)[0]) / 2.0 + shown.unit_m(look)
 
 
 def _close(one: Point, other: Point, near: float) -> bool:

@@ -99,9 +99,9 @@ class Shown(NamedTuple):
     def unit_m(self, look: Look) -> float:
         """What marks are measured by in a view, so that they look alike whatever its scale."""
         seen = [look.at(point) for point in self.points]
-        wide, high = (max(each[axis] for each in seen) - min(each[axis] for each in seen) for axis in (0, 1))
+        across, up = [each[0] for each in seen], [each[1] for each in seen]
 
-        return UNIT * max(wide, high)
+        return UNIT * max(max(across) - min(across), max(up) - min(up))
 
     @property
     def ground_z_m(self) -> float:

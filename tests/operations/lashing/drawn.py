@@ -78,4 +78,12 @@ CASES = {
     "long": Shown(Vec(5.0, 1.6, 1.7), (4.4, 1.0), 0.0, False, None, LORRY, Vec(0.4, 0.0, 0.9), None, tuple(
         Tied(str(n + 1), tuple((Vec(x, 0.8 * s, 1.4), Vec(x, 1.2 * s, 0.0)) for s in (1.0, -1.0)), Kind.TIE_DOWN,
              400.0, 0.16, "16 %", False, str(n + 1)) for n, x in enumerate(LONG_AT)), (), bars(checks(on_deck=True))),
+    "sixteen with names": PLAIN._replace(deck=LORRY, tied=tuple(
+        tie_down(f"strap over the top {n}", -0.75 + 0.1 * n, 301.0 + n, 0.12 + 0.01 * n)._replace(number=str(n + 1))
+        for n in range(16))),
+    "loop and spring": PLAIN._replace(deck=LORRY, tied=(
+        Tied("1", ((Vec(-0.8, 0.0, 0.5), Vec(-0.9, 1.1, LOW)), (Vec(0.8, 0.0, 0.5), Vec(0.9, 1.1, LOW))), Kind.LOOP,
+             500.0, 0.4, "40 %", False, "1"),
+        Tied("2", ((Vec(0.8, 0.4, 0.9), Vec(-0.6, 1.1, LOW)), (Vec(0.8, -0.4, 0.9), Vec(-0.6, -1.1, LOW))),
+             Kind.SPRING, 700.0, 1.04, "104 %", True, "2"))),
 }
