@@ -28,8 +28,8 @@ from tests.operations.mutations_on_the_way import (
     WAY_SHOWN,
     WAY_TELLS,
 )
-from tests.operations.straight_lift.lifts import eye, hoist, hook, lift, pick_point, shackle, sling
-from tests.operations.straight_lift.rigged import four, narrow, one, two_hooks
+from tests.operations.straight_lift.lifts import NONE, eye, hoist, hook, lift, pick_point, shackle, sling
+from tests.operations.straight_lift.rigged import four, narrow, one, three, two_hooks
 
 HUGE = 1e6
 LATE = GearState("in service", (), "2026-10-01", True)
@@ -62,6 +62,7 @@ CHAIN = {"sling": make("chain_sling", "C", WLL | {"wll_t": 0.75, "grade": "grade
 ROPE = {"sling": make("wire_rope_sling", "W", WLL | {
     "wll_t": 0.75, "diameter_mm": 10.0, "core": "steel", "termination": "steel ferrule",
 })}
+HOT: dict[str, Any] = {"mass_kg": 900.0, "sling_temperature_c": 250.0}
 THIN_ROPE = {"sling": make("wire_rope_sling", "W", {**ROPE["sling"].facts, "wll_t": 0.35})}
 STAMPED = make("eye", "D", {
     "ratings": [{"up_to_deg": 60.0, "wll_t": 9.0}], "reach_m": 0.05, "mass_kg": 0.5, "thread": "M16",
@@ -134,6 +135,11 @@ CLAUSE_CASES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "slings.slip.measured_friction": (lambda *_: 1.0, lift(both=LOOSE | {"friction": 0.2})),
     "slings.wrap.choke_holds_upright": (lambda *_: True, one(every=NOOSE | {"stop": Stop.NONE, "friction": 0.3})),
     "fittings.eye_use.eye_use_factor": (lambda *_: 1.0, one(every={"eye": COLLAR, "bottom_fitting": hook()})),
+    "slings.legs.plan_angles_alike": (lambda *_: False, three(every={"sling": sling(0.45)})),
+    "fittings.shackles.shackle_temperature_factor": (
+        lambda *_: 1.0, lift(both=CHAIN | {"eye": NONE}, hook_fitting=shackle(0.95), **HOT)
+    ),
+    "fittings.din_eyes.eye_temperature_factor": (lambda *_: 1.0, lift(both=CHAIN, **HOT)),
     "fittings.eye_rating.eye_wll_t": (lambda *_: HUGE, lift({"eye": STAMPED})),
     "hanging.body.frame": (lambda *_: (ZERO, ZERO, ZERO), TOO_FLAT_4),
     "hanging.body.rigging": (lambda picks, _legs, cg: Rigging(tuple(picks), (9.0,) * 4, cg), TOO_FLAT_4),

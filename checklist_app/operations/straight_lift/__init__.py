@@ -6,6 +6,7 @@ from checklist_app.operations.straight_lift import (
     clearance,
     conditions,
     entries,
+    fitting_heat,
     four_legs,
     gear_states,
     geometry,
@@ -33,7 +34,7 @@ from checklist_app.operations.table import Table
 NAME, WORDS = "straight_lift", "Straight lift"
 MODULES = (
     entries, rigs, geometry, leg_lengths, planar, two_hooks, in_space, joints, statics, sharing, four_legs, angles,
-    hitches, table_wll, clearance, conditions, checks, hooks, margins, in_the_wind,
+    hitches, fitting_heat, table_wll, clearance, conditions, checks, hooks, margins, in_the_wind,
     swinging, zones, gear_states, lift_class, picture,
 )
 TABLE = Table(*MODULES)

@@ -109,7 +109,16 @@ def two_legs_alike(leg_angle_deg: tuple[float, ...]) -> bool:
 
 
 @at_nominal
-@when("legs_alike", rig=SEVERAL)
+@when("legs_alike", rig=Rig.THREE_LEGS)
+def three_legs_alike(leg_angle_deg: tuple[float, ...], hung_eye: tuple[Vec, ...]) -> bool:
+    """The same, and seen from above they lie evenly round the hook: else two of three pull like a pair."""
+    round_the_hook = [atan2_deg(eye.y, eye.x) for eye in hung_eye]
+
+    return legs.leg_angles_alike(leg_angle_deg) and legs.plan_angles_alike(round_the_hook)
+
+
+@at_nominal
+@when("legs_alike", rig=Rig.FOUR_LEGS)
 def several_legs_alike(leg_angle_deg: tuple[float, ...]) -> bool:
     """Whether the tabulated factor of a symmetric load applies; as entered, and then throughout the spread."""
     return legs.leg_angles_alike(leg_angle_deg)

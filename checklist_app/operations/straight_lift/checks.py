@@ -53,12 +53,12 @@ def load_cell_strength(gross_load_t: float, load_cell: LoadCell, one_hook: bool)
 )
 def hook_fitting_strength(
     gross_load_t: float, gathered_angle_deg: float, hook_fitting: Shackle | Hook | MasterLink | None,
-    leg: tuple[str, ...], sling: tuple[Sling, ...],
+    leg: tuple[str, ...], sling: tuple[Sling, ...], hook_fitting_heat_share: float,
 ) -> Strength:
     """The legs on one fitting; without one they share the bowl of the hoist's hook, or the ring of their own sling."""
     if isinstance(hook_fitting, MasterLink):
         factor = gathering.master_link_factor(gathered_angle_deg)
-        return Strength(gross_load_t, factor * hook_fitting.wll_t)
+        return Strength(gross_load_t, factor * hook_fitting.wll_t * hook_fitting_heat_share)
     if hook_fitting is None and 1 < len(leg) <= sling[0].legs and len({each.id for each in sling}) == 1:
         raise NotApplicable("the legs hang from the ring of their own sling")
     if len(leg) > TWO_IN_A_BOWL:
@@ -66,9 +66,11 @@ def hook_fitting_strength(
     if isinstance(hook_fitting, Shackle):
         if hook_fitting.facts.get("form") == "dee" and (len(leg) > 1 or gathered_angle_deg > SIDE_BY_SIDE_DEG):
             raise CannotAssess("two legs gather in a bow shackle; a dee is for one, in line")
-        return Strength(gross_load_t, shackles.bow_wll_t(hook_fitting.wll_t, gathered_angle_deg))
+        bow_t = shackles.bow_wll_t(hook_fitting.wll_t, gathered_angle_deg)
+        return Strength(gross_load_t, bow_t * hook_fitting_heat_share)
     if isinstance(hook_fitting, Hook):
-        return Strength(gross_load_t, shackles.hook_wll_t(hook_fitting.wll_t, gathered_angle_deg))
+        bowl_t = shackles.hook_wll_t(hook_fitting.wll_t, gathered_angle_deg)
+        return Strength(gross_load_t, bowl_t * hook_fitting_heat_share)
 
     shackles.hook_wll_t(gross_load_t, gathered_angle_deg)
     raise NotApplicable("the slings go straight on the hoist's hook, which the hoist's plate covers")
@@ -85,34 +87,42 @@ def sling_strength(leg_load_t: float, sling_carries_t: float) -> Strength:
 def pair_strength(gross_load_t: float, legs_alike: bool, table_wll_t: float) -> Strength:
     """The load against the tabulated factor for so many legs, where the legs lie alike."""
     if not legs_alike:
-        raise NotApplicable("the legs lie more than 15° apart: the table is for symmetric loads")
+        raise NotApplicable(
+            "the legs do not lie alike within 15°, from vertical and seen from above: the table is for symmetric loads"
+        )
 
     return Strength(gross_load_t, table_wll_t)
 
 
 @each("leg")
 @check("fitting at the top", unit="t", source="PLATE", rule_set=PLATES)
-def top_fitting_strength(leg_load_t: float, top_fitting: Shackle | Hook, part_off_deg: float) -> Strength:
+def top_fitting_strength(
+    leg_load_t: float, top_fitting: Shackle | Hook, part_off_deg: float, top_fitting_heat_share: float
+) -> Strength:
     """Pull in the leg, in line, against the fitting's marking; the two parts of a basket gather in it."""
     apart_deg = 2.0 * part_off_deg
     if isinstance(top_fitting, Hook):
-        return Strength(leg_load_t, shackles.hook_wll_t(top_fitting.wll_t, apart_deg))
+        return Strength(leg_load_t, shackles.hook_wll_t(top_fitting.wll_t, apart_deg) * top_fitting_heat_share)
     if top_fitting.facts.get("form") == "dee" and apart_deg > SIDE_BY_SIDE_DEG:
         raise CannotAssess("two parts gather in a bow shackle; a dee is for one, in line")
 
-    return Strength(leg_load_t, shackles.bow_wll_t(top_fitting.wll_t, apart_deg))
+    return Strength(leg_load_t, shackles.bow_wll_t(top_fitting.wll_t, apart_deg) * top_fitting_heat_share)
 
 
 @each("leg")
 @check("fitting at the bottom", unit="t", source="PLATE", rule_set=PLATES)
-def bottom_fitting_strength(leg_load_t: float, bottom_fitting: Shackle | Hook) -> Strength:
+def bottom_fitting_strength(
+    leg_load_t: float, bottom_fitting: Shackle | Hook, bottom_fitting_heat_share: float
+) -> Strength:
     """Pull in the leg, in line, against the fitting's marking."""
-    return Strength(leg_load_t, bottom_fitting.wll_t)
+    return Strength(leg_load_t, bottom_fitting.wll_t * bottom_fitting_heat_share)
 
 
 @each("leg")
 @check("eye, at its angle", unit="t", source="PLATE", rule_set="the eye's own ratings, step by step")
-def eye_strength(leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None) -> Strength:
+def eye_strength(
+    leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None, eye_heat_share: float
+) -> Strength:
     """Pull along the leg against the eye's rating at that angle; off its axis across its ring only where so rated.
 
     Where nobody said how the ring lies, the lower of the two counts, if the eye is rated for both.
@@ -125,7 +135,7 @@ def eye_strength(leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: 
 
     return Strength(leg_load_t, min(
         angle_ratings.wll_at_angle_t("eye", rows, eye_angle_deg, "PLATE") for rows in counting
-    ))
+    ) * eye_heat_share)
 
 
 @each("leg")
@@ -141,7 +151,7 @@ def eye_is_marked(eye: Eye) -> bool:
 @check("eye, by its marking", unit="t", source="DIN_580", rule_set="the table of the standard stamped on it")
 def eye_marking(
     leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None, eye_is_marked: bool,
-    bottom_fitting: Shackle | Hook | None, leg: str,
+    bottom_fitting: Shackle | Hook | None, eye_heat_share: float, leg: str,
 ) -> Strength:
     """Pull along the leg against the table that belongs to the marking; the eye stays in this load, collar flat."""
     if isinstance(bottom_fitting, Hook):
@@ -149,7 +159,7 @@ def eye_marking(
 
     return Strength(leg_load_t, eye_planes.lower_of_planes_t(lambda plane: eye_rating.eye_wll_t(
         EyeMarking(eye.marking), eye.thread, eye.stamped_t, eye_angle_deg, plane, Seating.FLAT, False
-    ), eye_turned, leg))
+    ), eye_turned, leg) * eye_heat_share)
 
 
 @each("leg")
