@@ -14,6 +14,7 @@ PUBLIC = ("/", "/assess", "/sign-in", "/new-pin", "/proofs")
 OF_A_TASK = (
     "", "/what", "/kit", "/kit/rig", "/kit/leg.1-left.sling", "/kit/leg.1-left.hitch", "/kit/leg.1-left.carrier",
     "/numbers?step=mass", "/numbers?step=eyes", "/numbers?step=legs", "/numbers?step=around", "/numbers?step=heights",
+    "/numbers?step=way",
     "/try", "/try?length=2.5", "/checks", "/checks/pair_strength", "/stop-points", "/trial", "/move", "/close-out",
     "/holds/release", "/holds/release?act=sign", "/holds/release/guest", "/holds/release?act=send-back",
     "/holds/trial_accepted",
@@ -24,7 +25,10 @@ OF_THE_YARD = (
     "/gear/add?kinds=chain_sling", "/gear/add?kinds=wire_rope_sling", "/registers/load/VP-400",
     "/registers/load/VP-400/version", "/registers/place",
 )
-ASSESSED = ("/assess?rig=four legs on one hook", "/assess?leg/1-left/hitch=choked")
+ASSESSED = (
+    "/assess?rig=four legs on one hook", "/assess?leg/1-left/hitch=choked",
+    "/assess?way=outdoors, the hook travels with it&tag_line=held by hand",
+)
 OF_PEOPLE = ("/people", "/people/new", "/people/milo-harke", "/phones", "/parity")
 
 

@@ -1,4 +1,4 @@
-"""Complete inputs of the straight lift beside its own example: four legs, two hooks, slings laid round the load."""
+"""Complete inputs of the straight lift beside its own example: four legs, two hooks, slings laid round, the way."""
 
 from copy import deepcopy
 from typing import Any
@@ -73,4 +73,12 @@ LAID_ROUND: Input = {
         },
     ],
 }
-MORE = (FOUR_LEGS, TWO_HOOKS, LAID_ROUND)
+ON_THE_WAY: Input = FOUR_LEGS | {"entries": FOUR_LEGS["entries"] | {
+    "way": "outdoors, the hook travels with it", "load_length_m": _tape(1.6), "load_width_m": _tape(0.9),
+    "side_room_m": _tape(1.4), "hook_below_m": {"value": 1.8, "how": "drawing"},
+    "travel_speed_m_s": {"value": 0.2, "how": "plate"}, "stopping_m": _tape(0.15),
+    "gust_m_s": {"value": 4, "how": "forecast"}, "wind_shape": "any other, or not known", "side_area_m2": 1.9,
+    "side_area_z_m": _tape(-0.4), "tag_line": "held by hand", "tag_length_m": _tape(6),
+    "tag_below_deg": {"value": 18, "how": "by eye"}, "tag_off_plumb_m": _tape(0),
+}}
+MORE = (FOUR_LEGS, TWO_HOOKS, LAID_ROUND, ON_THE_WAY)
