@@ -1,4 +1,6 @@
 """Rows that people add: one more, one more like another, its mirror image, and away with it. Each tap is entries."""
+from collections.abc import Mapping
+
 from checklist_app.checklists import values
 from checklist_app.checklists.adding import Adds, Mirror
 from checklist_app.checklists.conditions import condition, plainly_said
@@ -38,12 +40,13 @@ def add(made: Made, now: Running, group: str, device: str) -> str:
     return row
 
 
-def copy(made: Made, now: Running, group: str, row: str, device: str, mirror: Mirror | None = None) -> str:
-    """One more row with the answers of another, turned where it is the mirror image; its id."""
+def copy(made: Made, now: Running, group: str, row: str, device: str, mirror: Mirror | None = None,
+         otherwise: Mapping[str, Value] | None = None) -> str:
+    """One more row with the answers of another, turned where it is the mirror image, or answered otherwise; its id."""
     new, adds = add(made, now, group, device), now.procedure.adds[group]
     for path, value in _taken_over(now, adds, (group, row)):
         said = value if mirror is None else turned(value, path[2], mirror)
-        made.say(("task", now.id), (group, new, path[2]), said)
+        made.say(("task", now.id), (group, new, path[2]), (otherwise or {}).get(path[2], said))
     return new
 
 

@@ -2,13 +2,14 @@
 from dataclasses import dataclass
 
 from checklist_app.checklists.answer import Answer, Request, page
+from checklist_app.checklists.changing import lashes
 from checklist_app.checklists.frame import frame, whole
 from checklist_app.checklists.plain import missing
 from checklist_app.checklists.running import running
 from checklist_app.checklists.steps import stage_href, stage_number
 from checklist_app.checklists.words import mark, sentence
 from checklist_app.checklists.world import World
-from checklist_app.operations.lashing.side_by_side import BINDS, Beside, Way, side_by_side
+from checklist_app.operations.lashing.side_by_side import Beside, Way, side_by_side
 from checklist_app.operations.words import figure
 
 STAGE = "numbers"
@@ -34,7 +35,7 @@ class Line:
 def rules(request: Request, world: World, task: str) -> Answer:
     """How many times what each rule set asks for is withstood, as entered."""
     now = running(world, task)
-    if BINDS not in now.table.entries or "lashing" not in now.table.groups:
+    if not lashes(now):
         return missing(request, NO_RULES_HERE)
     lines = tuple(_line(each) for each in side_by_side(now.table, now.task))
     shown = frame(request, f"Rules side by side, {now.title}", "Rules side by side",

@@ -7,6 +7,7 @@ from checklist_app.checklists.answer import Answer, Request, page
 from checklist_app.checklists.ask import Ask, blocks
 from checklist_app.checklists.asking import asked, asks, focus_first
 from checklist_app.checklists.banner import banner
+from checklist_app.checklists.changing import lashes
 from checklist_app.checklists.checks_view import governing, live
 from checklist_app.checklists.choosing import choices
 from checklist_app.checklists.forms import take
@@ -20,7 +21,7 @@ from checklist_app.checklists.steps import Screen, chosen, next_way, screens, st
 from checklist_app.checklists.tried import EVERY_LEG, which_legs
 from checklist_app.checklists.world import World
 
-SEEN, SLING, LASHING = ".seen", "sling", "lashing"
+SEEN, SLING = ".seen", "sling"
 CHANGES_OTHERS = frozenset({"load", "build_state", "again"})
 Beside = Callable[[World, Running, Screen], Mapping[str, Any]]
 
@@ -93,7 +94,7 @@ def _show(request: Request, world: World, now: Running, stage: str, screen: Scre
     before, after = _around(now, stage, screen)
     context |= {"legs": which_legs(now), "leg": EVERY_LEG, "typed": "", "fault_words": "",
                 "tries": SLING in now.table.entries,
-                "rules": f"/tasks/{now.id}/rules" if LASHING in now.table.groups else ""} if drawn else {}
+                "lashed": lashes(now)} if drawn else {}
     context |= {"blocks": blocks(questions), "step": screen, "before": before, "after": after, "here": screen.href,
                 "last": last_figures(world, now, screen),
                 "banner": banner(world, now, stage), "below": None,
