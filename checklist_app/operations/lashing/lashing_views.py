@@ -26,7 +26,7 @@ from checklist_app.operations.looks import FROM_ABOVE, FROM_THE_FRONT, UPRIGHT, 
 
 FROM_BEHIND = Look(Vec(0.0, -1.0, 0.0), UPRIGHT)
 SIDE, ABOVE, BEHIND = "From the right side", "From above", "From behind"
-FRONT = "front"
+FRONT, FRONT_HIGH = "front", 0.85
 SIDE_NOTE, ABOVE_NOTE = "Front at the right.", "Front at the right, left side at the top."
 RANGE_NOTE = "Dashed round the centre of gravity: where it may lie."
 ROWS, MOST_ROWS, ALIKE, MOST_LETTERS = 3, 6, 0.5, 21
@@ -58,9 +58,10 @@ def _view(
     parts += [*standing(shown, look), *_lashings(shown, near, look), *_stops(shown, look), *_edge(shown, look)]
     parts += [*_centre(shown, look), *_push(shown, look), *_numbers(shown, look)]
     hook = _hook(shown, look)
-    (left, low), (right, high) = Drawing("", hook, tuple(parts)).bounds()
+    (left, low), (_, high) = Drawing("", hook, tuple(parts)).bounds()
     if look is FROM_THE_FRONT:
-        parts.append(Text((right, low), FRONT, Role.TEXT_SOFT, Anchor.END, told.FIRST_LINE))
+        before = shown.size.x / 2.0 + shown.unit_m(look)
+        parts.append(Text((before, FRONT_HIGH * shown.size.z), FRONT, Role.TEXT_SOFT))
         parts += [Line((hook[0], high), hook, Role.PLUMB)] if shown.cg is not None and high > hook[1] else []
         hook = (hook[0], high)
     if rows is not None:
