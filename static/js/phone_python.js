@@ -16,15 +16,18 @@ gc.collect()
 `;
 
 function lay(files, zip) {
+  const made = new Set(); // to be told that a folder is there takes longer than to write a file
   for (const [name, data] of unzipped(zip)) {
     const path = `/floors/${name}`;
-    files.mkdirTree(path.slice(0, path.lastIndexOf("/")));
+    const folder = path.slice(0, path.lastIndexOf("/"));
+    if (!made.has(folder)) files.mkdirTree(folder);
+    made.add(folder);
     files.writeFile(path, data);
   }
 }
 
 /* `files`: a promise of the bytes of packages.zip and of the floors, fetched while the engine starts. `heap`: the
-   memory of an engine that had started before with these very files; it goes on from there. With `freeze` such a
+   memory of an engine that had started before with these very files, or a promise of it; it goes on from there. With `freeze` such a
    memory is made here and given back. Neither is an official part of the engine: whoever asks must be able to go
    without. */
 export async function boot(loadPyodide, engine, files, { heap = null, freeze = false } = {}) {

@@ -16,8 +16,7 @@ async function bytes(address) {
 }
 
 async function memory() {
-  const found = isPlain ? null : await caches.match(MEMORY).catch(() => null);
-  return found ? new Uint8Array(await found.arrayBuffer()) : null;
+  return isPlain ? null : caches.match(MEMORY).catch(() => null);
 }
 
 async function keep(frozen) {
@@ -28,11 +27,11 @@ async function keep(frozen) {
 async function start() {
   const files = Promise.all([bytes(`${engine}packages.zip`), bytes(asked.floors)]);
   files.catch(() => {}); // told where it is waited for
-  const [{ loadPyodide }, heap] = await Promise.all([import(`${engine}pyodide.mjs`), memory()]);
+  const [{ loadPyodide }, found] = await Promise.all([import(`${engine}pyodide.mjs`), memory()]);
   try {
-    return await boot(loadPyodide, engine, files, { heap, freeze: !isPlain });
+    return await boot(loadPyodide, engine, files, { heap: found?.arrayBuffer(), freeze: !isPlain }); // read meanwhile
   } catch (error) {
-    if (!heap) throw error;
+    if (!found) throw error;
     console.error(`the kept start does not go on: ${error}`);
     await caches.open("engine").then((kept) => kept.delete(MEMORY));
     return boot(loadPyodide, engine, files);

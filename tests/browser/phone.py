@@ -93,7 +93,7 @@ class Phone(Hand):
         with suppress(BrowserError):  # it answers nothing any more, which is what was wanted
             self.page.goto("chrome://crash", timeout=5_000)
         with suppress(BrowserError):
-            self.page.wait_for_timeout(5_000)  # ends as soon as it is known
+            self.page.wait_for_timeout(WITHIN_MS)  # ends as soon as it is known
         assert crashed, "the tab lived on"
         self.page.close()
         self.page = self.new_page()

@@ -12,7 +12,7 @@ import pytest
 from playwright.sync_api import Browser, BrowserContext
 
 from checklist_app.records.store import Store
-from tests.browser.conftest import PHONE
+from tests.browser.conftest import PATIENCE_MS, PHONE
 from tests.browser.server import ROOT, Server, await_first_page, free_port
 
 NAME = "shed.local"
@@ -93,7 +93,7 @@ def visitor(browser: Browser, chromium: str, home: Path, root: bytes = b"", addr
     context = browser.browser_type.launch_persistent_context(
         home / "profile", executable_path=chromium, args=[*QUIET, f"--host-resolver-rules={rules}"],
         env={**os.environ, "HOME": str(home)}, headless=True, viewport=PHONE)
-    context.set_default_timeout(20_000)
+    context.set_default_timeout(PATIENCE_MS)
     try:
         yield context
     finally:

@@ -28,7 +28,7 @@ def kill_browser(context: BrowserContext, home: Path) -> None:
         except (FileNotFoundError, ProcessLookupError):
             continue  # it has just ended
     with pytest.raises(BrowserError):
-        context.pages[0].wait_for_timeout(20_000)
+        context.pages[0].wait_for_timeout(WITHIN_MS)
     assert gone, "the browser lived on"
 
 

@@ -37,6 +37,7 @@ def rigger(page: Page, server: Server) -> Iterator[Hand]:
     journey.say_what(hand)
     hand.go("numbers?step=heights")
     page.evaluate(READY, "ready")
+    expect(page.locator("#sync[data-counted]")).to_have_text("all confirmed")
     yield hand
 
 

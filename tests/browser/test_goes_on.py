@@ -31,7 +31,7 @@ def test_a_page_that_was_left_calls_nobody_back(hand: Hand) -> None:
     page = hand.page
     slow(page.context, page, LATE_MS)
     page.evaluate(BOTH)
-    page.wait_for_url(lambda address: "/what" not in address, timeout=20_000)
+    page.wait_for_url(lambda address: "/what" not in address)
     left_for = page.url
     page.wait_for_timeout(6 * LATE_MS)
     assert page.url == left_for

@@ -63,7 +63,7 @@ def test_a_form_with_a_photo_that_arrived_without_an_answer_is_carried_out_once(
     expect(page.get_by_role("heading", level=1)).to_have_text(
         re.compile("This arrived already|^[A-Z][a-z]+day "), timeout=WITHIN_MS)
     assert lost == [303], "the first one arrived and was kept"
-    expect(page.locator("#sync")).to_have_text("all confirmed", timeout=20_000)
+    expect(page.locator("#sync")).to_have_text("all confirmed")
     page.wait_for_timeout(1_500)
     store = Store(server.folder)
     try:

@@ -1,11 +1,13 @@
 """The phone's screen lock signs: registered by https at a name, on and off the network, verified by the server."""
 
 from collections.abc import Callable, Iterator
+from contextlib import suppress
 from datetime import UTC, datetime
 from pathlib import Path
 
 import pytest
 from playwright.sync_api import Browser, BrowserContext, CDPSession, Page, expect
+from playwright.sync_api import Error as BrowserError
 
 from checklist_app.records.proved import misfits
 from checklist_app.records.store import Arrival, Store
@@ -98,7 +100,8 @@ def until(phone: Phone, come: Callable[[], bool]) -> None:
         if come():
             return
         if again.is_visible():
-            again.click()
+            with suppress(BrowserError):  # it has just gone
+                again.click(timeout=2_000)
         phone.page.wait_for_timeout(250)
     raise AssertionError(f"it never came: {phone.page.locator('main').inner_text()[:400]}")
 
