@@ -9,18 +9,24 @@ from checklist_app.checklists.running import running
 from checklist_app.checklists.steps import stage_href, stage_number
 from checklist_app.checklists.words import mark, sentence
 from checklist_app.checklists.world import World
+from checklist_app.mechanics.lashing.rule_sets import RuleSet
 from checklist_app.operations.lashing.side_by_side import Beside, Way, side_by_side
 from checklist_app.operations.words import figure
 
 STAGE = "numbers"
 NO_RULES_HERE = "In this task nothing is lashed."
 SHORT = {"forwards": "Front", "rearwards": "Rear", "to the left": "Left", "to the right": "Right"}
+NAMES = {
+    RuleSet.EN: "EN 12195-1", RuleSet.CTU: "CTU Code", RuleSet.CSS: "Annex 13", RuleSet.US: "49 CFR 393",
+    RuleSet.NTC: "NTC guide", RuleSet.UK: "UK, 1.0 g",
+}
 
 
 @dataclass(frozen=True)
 class Line:
     """One rule set as it is read: the least of each way, both figures of each way, what was read of it."""
 
+    short: str
     name: str
     binds: bool
     verdict: str
@@ -47,7 +53,7 @@ def rules(request: Request, world: World, task: str) -> Answer:
 
 def _line(each: Beside) -> Line:
     return Line(
-        each.rule_set.value, each.binds, each.verdict.words, mark(each.verdict.words),
+        NAMES[each.rule_set], each.rule_set.value, each.binds, each.verdict.words, mark(each.verdict.words),
         tuple(_least(way) for way in each.ways),
         tuple((SHORT[way.direction.value], _times(way.slides), _times(way.tips)) for way in each.ways),
         sentence(each.edition_read), sentence(each.why) if each.why else "",
