@@ -16,7 +16,8 @@ G = STANDARD_GRAVITY_M_S2
 
 
 def test_published_guideline_figures_for_pushing_and_pulling() -> None:
-    """HSE L23, guideline figures: to start or stop a load about 150 N (women, the lower figure), to keep it moving 70 N."""
+    """HSE L23, guideline figures: to start or stop a load about 150 N (women, the lower figure), to keep it moving
+    70 N."""
     assert by_hand.pulled_by_hand_limit_n() == 150.0
     assert by_hand.kept_up_by_hand_n() == 70.0
 
