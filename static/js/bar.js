@@ -48,7 +48,11 @@ function strip(bar) {
 
 function draw(place, said) {
   const words = said.join("\n");
-  if (place.dataset.said === words) return;
+  if (place.dataset.said !== words) write(place, said, words);
+  document.documentElement.style.setProperty("--says", `${place.offsetHeight}px`);
+}
+
+function write(place, said, words) {
   place.dataset.said = words;
   place.hidden = said.length === 0;
   place.replaceChildren(...said.map((text) => {
