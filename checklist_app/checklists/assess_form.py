@@ -2,7 +2,7 @@
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, replace
 
-from checklist_app.checklists.ask import Ask
+from checklist_app.checklists.ask import Ask, Block, blocks
 from checklist_app.checklists.asking import focus_first
 from checklist_app.checklists.assess_asks import Asks
 from checklist_app.checklists.assess_way import WHY, WORDS, way_asks
@@ -32,6 +32,11 @@ class Section:
     why: str
     asks: tuple[Ask, ...]
     folded: bool
+
+    @property
+    def blocks(self) -> tuple[Block, ...]:
+        """Its questions as they stand on the page, those of one line together."""
+        return blocks(self.asks)
 
     @property
     def is_open(self) -> bool:
@@ -69,7 +74,7 @@ def sections(typed: Mapping[str, str], faults: Mapping[str, str]) -> tuple[Secti
         *(Section(f"The {label(row)} leg differs", "What stays open here is as on the first leg.",
                   _other_leg(asks, row, typed), True) for row in others),
     )
-    return _one_focus(found)
+    return one_focus(found)
 
 
 def shape(found: Iterable[Section]) -> str:
@@ -157,7 +162,7 @@ def _other_leg(asks: Asks, row: str, typed: Mapping[str, str]) -> tuple[Ask, ...
     return (*gear, *_hitch(asks, row, typed), *lengths)
 
 
-def _one_focus(found: tuple[Section, ...]) -> tuple[Section, ...]:
+def one_focus(found: tuple[Section, ...]) -> tuple[Section, ...]:
     """The first fault of the whole form gets the focus."""
     flat = iter(focus_first(tuple(ask for section in found for ask in section.asks)))
     return tuple(replace(section, asks=tuple(next(flat) for _ in section.asks)) for section in found)

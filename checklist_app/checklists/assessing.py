@@ -1,10 +1,9 @@
 """An assessment: what is typed into one form, read into a task; nothing of it is kept."""
 from collections.abc import Iterator, Mapping
-from dataclasses import dataclass
 from typing import Any
 
-from checklist_app.checklists.answers import as_field
-from checklist_app.checklists.typed_gear import TypedSlot, typed_slots
+from checklist_app.checklists.typed_answers import Assessed, add_gear, typed_choice, typed_number
+from checklist_app.checklists.typed_gear import typed_slots
 from checklist_app.checklists.typed_rig import (
     EYES,
     LEGS_GIVEN,
@@ -18,11 +17,11 @@ from checklist_app.checklists.typed_rig import (
 )
 from checklist_app.checklists.usual_case import ORIGIN, with_usual
 from checklist_app.operations.catalogue import OPERATIONS, Operation
-from checklist_app.operations.fields import Fault, Field, FieldType, read_number
-from checklist_app.operations.graph import Day, DontKnow, Entry, NotUsed
+from checklist_app.operations.fields import Fault
+from checklist_app.operations.graph import Day, Entry
 from checklist_app.operations.straight_lift.choices import EyesGiven, LegsGiven, Rig
 from checklist_app.operations.straight_lift.way_entries import WAY
-from checklist_app.operations.task import Key, Measured, Task
+from checklist_app.operations.task import Key, Task
 
 ALL_LENGTHS, ALL_CG, ALL_ANGLES = "lengths.how", "cg.how", "angles.how"
 OF_LOAD = ("mass_kg", "rigging_kg", "cg_x_m", "cg_y_m", "cg_z_m", "bottom_z_m", "top_z_m", "lift_height_m",
@@ -36,15 +35,6 @@ OF_HOOK = ("hook_at_x_m", "hook_over_m")
 CHOICES = (RIG, LEGS_GIVEN, "share_rule", "rule_set", "chemicals", "eyes_given", "way", "wind_shape", "tag_line")
 ROW_CHOICES = ("hitch", "edge_protected", "face", "stop", "eye_turned")
 NEVER_ALIKE = frozenset({*ORIGIN, *OF_HOOK})
-SAID_HERE = "typed in as not used"
-
-
-@dataclass(frozen=True)
-class Assessed:
-    """The task that was typed, and what could not be read, by the name of its field."""
-
-    task: Task
-    faults: Mapping[str, str]
 
 
 def operation() -> Operation:
@@ -59,13 +49,13 @@ def assessed(typed: Mapping[str, str], day: str) -> Assessed:
     answers: dict[Key, Any] = {Key("day"): Day(day), **dict(_choices(filled, rig))}
     faults: dict[str, str] = {}
     for name, key, entry in numbers(filled):
-        answer = _number(entry, name, filled)
+        answer = typed_number(entry, name, filled)
         if isinstance(answer, Fault):
             faults[name] = answer.words
         elif answer is not None:
             answers[key] = answer
     for slot in typed_slots(rig):
-        _add_gear(answers, faults, slot, filled)
+        add_gear(answers, faults, slot, filled)
     shown = {name: words for name, words in faults.items() if name in typed and typed[name].strip()}
     rows = {group: tuple(_label(row) for row in ids) for group, ids in
             (("leg", leg_rows(rig)), ("hook", hook_rows(rig))) if ids}
@@ -114,45 +104,14 @@ def _label(row: str) -> str:
     return row.partition("-")[2] or row
 
 
-def _number(entry: Entry, name: str, typed: Mapping[str, str]) -> Any:
-    if typed.get(f"{name}.dont_know"):
-        return DontKnow()
-    if typed.get(f"{name}.not_used") and entry.may_be_none:
-        return NotUsed(SAID_HERE)
-    text = typed.get(name, "").strip()
-    if not text:
-        return None
-    number = read_number(text, as_field(entry))
-    if isinstance(number, Fault):
-        return number
-    away_text = typed.get(f"{name}.plus_minus", "").strip()
-    spread = Field("plus_minus", "how far off", FieldType.NUMBER, entry.unit, 0.0)
-    away = read_number(away_text, spread) if away_text else None
-    if isinstance(away, Fault):
-        return away
-
-    return Measured(number, typed.get(f"{name}.how") or None, away)
-
-
 def _choices(typed: Mapping[str, str], rig: Rig) -> Iterator[tuple[Key, Any]]:
     """What was chosen, for the lift and for each leg; what is no choice of a question is none."""
     fields = [(name, Key(name)) for name in CHOICES]
     fields += [(f"leg/{row}/{name}", Key(name, _label(row))) for row in leg_rows(rig) for name in ROW_CHOICES]
     for field, key in fields:
-        kind = operation().table.entries[key.name].kind
-        found = next((each for each in kind if each.value == typed.get(field, "")), None)
+        found = typed_choice(operation().table.entries[key.name], typed.get(field, ""))
         if found is not None:
             yield key, found
-
-
-def _add_gear(answers: dict[Key, Any], faults: dict[str, str], slot: TypedSlot, typed: Mapping[str, str]) -> None:
-    key = Key(slot.path[-1], _label(slot.path[1]) if len(slot.path) == 3 else None)
-    gear = slot.gear(typed)
-    if gear is not None:
-        answers[key] = gear
-        faults.update({f"{slot.name}.{name.rpartition('/')[2]}": words for name, words in gear.faults.items()})
-    elif typed.get(f"{slot.name}.not_used") and slot.none_words:
-        answers[key] = NotUsed(SAID_HERE)
 
 
 def _as_first(typed: Mapping[str, str], first: str, other: str) -> dict[str, str]:

@@ -3,24 +3,24 @@ from collections.abc import Mapping
 from dataclasses import dataclass, replace
 from urllib.parse import urlencode
 
-from checklist_app.checklists import begun, values
+from checklist_app.checklists import values
 from checklist_app.checklists.answer import Request
 from checklist_app.checklists.asking import asked
 from checklist_app.checklists.assessing import completed
 from checklist_app.checklists.forms import Taken, take
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.places import places
+from checklist_app.checklists.procedure import PromptKind
 from checklist_app.checklists.running import running
-from checklist_app.checklists.typed_gear import typed_slots
+from checklist_app.checklists.typed_gear import add_typed, typed_slots
+from checklist_app.checklists.typed_lashing import PALLET, VEHICLE, lashing_entries
 from checklist_app.checklists.typed_rig import RIG, rig_of
 from checklist_app.checklists.world import World
-from checklist_app.operations.kinds import KINDS
 
 CARRY = "carry."
-STAGES = ("kit", "numbers")
 COMPANIONS = frozenset({"", "how", "plus_minus", "dont_know", "not_used", "reason"})
 NOT_CARRIED = frozenset({"load", "shape", "example"})
-MARKED_HERE = {"marked": "no", "origin": "bought"}
+OPERATION = "operation"
 
 
 @dataclass(frozen=True)
@@ -35,20 +35,26 @@ class Carried:
 def carried(request: Request) -> Carried:
     """What came from an assessment, by the address or by the form that was sent before."""
     found = _fields(request)
-    said = f"{len([name for name in found if '.' not in name])} answers" if found else ""
+    counted = len([name for name in found if "." not in name and name != OPERATION])
+    said = f"{counted} answers" if counted else ""
     return Carried(tuple(found.items()), said, urlencode(found))
 
 
 def keep_carried(request: Request, world: World, made: Made, task: str) -> Taken:
-    """The entries of what was carried, after those that begin the task."""
-    if not _fields(request):
+    """The entries of what was carried, after those that begin the task; nothing of it into another operation."""
+    fields = _fields(request)
+    of = fields.pop(OPERATION, "straight_lift")
+    if not fields or of != request.one(OPERATION):
         return Taken()
-    found = completed(_fields(request))
-    made.say(("task", task), (RIG,), values.choice(found[RIG]))
-    _add_gear(made, task, found, world.today)
+    if of in (PALLET, VEHICLE):
+        found = lashing_entries(made, task, fields, of, world.today)
+    else:
+        found = completed(fields)
+        made.say(("task", task), (RIG,), values.choice(found[RIG]))
+        _add_gear(made, task, found, world.today)
     begun_world = world.with_entries(made.keep, made.parts)
     now = running(begun_world, task)
-    every = [place for stage in STAGES for place in places(now.procedure, now.folded, stage)]
+    every = [place for place in places(now.procedure, now.folded) if place.prompt.kind is PromptKind.ENTRY]
     form = {name: (text,) for name, text in found.items() if _is_answer(name)}
     later = replace(request, form=form, counter=request.counter + len(made.keep), salt=f"{request.salt}-carried")
 
@@ -70,10 +76,4 @@ def _is_answer(name: str) -> bool:
 def _add_gear(made: Made, task: str, found: Mapping[str, str], day: str) -> None:
     """Gear that was only typed in: incoming, not marked, so that nobody signs before somebody has seen it."""
     for slot in typed_slots(rig_of(found)):
-        facts, kind = slot.facts(found), slot.kind(found)
-        if not facts or kind not in KINDS:
-            continue
-        name = f"new-{made.next_name}"
-        register = KINDS[kind].register
-        version = begun.add_item(made, register, name, KINDS[kind].schema, {**facts, **MARKED_HERE}, day)
-        made.say(("task", task), slot.path, values.pick(f"{register}/{name}", version))
+        add_typed(made, task, slot, slot.path, found, day)

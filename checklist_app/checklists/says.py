@@ -11,7 +11,8 @@ class Says:
     `work`: what is done, after "the". `safe`: what to do when it was stopped. `still_open`: what may be answered then,
     at the stage `safe_at`. `held`: what stands at a hold point that is not signed, once a row of the group `held_with`
     is there, or at once. `done`: the tick that says that the work is done; `not_done`, `is_done`: the same in words.
-    `reasons`: why somebody may have stopped. The rest is what the closings mean.
+    `reasons`: why somebody may have stopped. `how`: heading over how it is done, in a record; `rules`: what
+    the rule set is called there. The rest is what the closings mean.
     """
 
     work: str = "lift"
@@ -26,6 +27,8 @@ class Says:
     completed: str = "It was lifted and set as signed."
     abandoned: str = "It was given up or refused. Nothing is moved any more."
     stopped: str = "It was stopped, and nobody goes on."
+    how: str = "How it is slung"
+    rules: str = "Rules that rate the slings"
     reasons: tuple[str, ...] = ("somebody was in the zone", "it hangs crooked", "a noise, or it sticks",
                                 "gear looks wrong", "something else")
     unsigned: str = "It was lifted and set, and not every sign-off stood."

@@ -90,7 +90,8 @@ def _read(item: Item) -> str:
     facts = item.facts
     if item.kind in LASHINGS:
         lc, stf = facts.get("lc_dan"), facts.get("stf_dan")
-        return ", ".join((f"LC {lc} daN" if lc else f"WLL {facts.get('wll_kg')} kg", f"STF {stf} daN" if stf else "no STF"))
+        rated = f"LC {lc} daN" if lc else f"WLL {facts.get('wll_kg')} kg"
+        return f"{rated}, STF {stf} daN" if stf else f"{rated}, no STF"
     said = {"width_m": "{} m wide", "gross_t": "{} t", "payload_kg": "payload {} kg", "rated_kg": "{} kg"}
     if item.kind not in CARRIERS:
         return ""

@@ -3,15 +3,18 @@ from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from typing import Any
 
+from checklist_app.checklists import begun, values
 from checklist_app.checklists.entry import Path
+from checklist_app.checklists.made import Made
 from checklist_app.checklists.places import label
 from checklist_app.checklists.typed_rig import hook_rows, leg_rows
 from checklist_app.operations.fields import Field
 from checklist_app.operations.gear import Gear, kind_of, make
-from checklist_app.operations.kinds import RATING_COLUMNS
+from checklist_app.operations.kinds import KINDS, RATING_COLUMNS
 from checklist_app.operations.straight_lift.choices import Rig
 
 KIND, NONE = "kind", "not_used"
+MARKED_HERE = {"marked": "no", "origin": "bought"}
 OF_KIND = {
     "flat_sling": ("fibre", "thickness_mm"), "round_sling": ("fibre", "thickness_mm"),
     "chain_sling": ("grade", "size_mm"), "wire_rope_sling": ("diameter_mm", "core", "termination"),
@@ -58,6 +61,16 @@ class TypedSlot:
         """The gear that was typed; none while nothing was. It comes from no register, so it has no state."""
         facts, kind = self.facts(typed), self.kind(typed)
         return make(kind, self.words.lower(), facts) if facts and kind else None
+
+
+def add_typed(made: Made, task: str, slot: TypedSlot, path: Path, typed: Mapping[str, str], day: str) -> None:
+    """Gear that was only typed in: incoming, not marked, so that nobody signs before somebody has seen it."""
+    facts, kind = slot.facts(typed), slot.kind(typed)
+    if not facts or kind not in KINDS:
+        return
+    name, register = f"new-{made.next_name}", KINDS[kind].register
+    version = begun.add_item(made, register, name, KINDS[kind].schema, {**facts, **MARKED_HERE}, day)
+    made.say(("task", task), path, values.pick(f"{register}/{name}", version))
 
 
 SLINGS = ("round_sling", "flat_sling", "chain_sling", "wire_rope_sling")

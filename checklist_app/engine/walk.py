@@ -9,6 +9,7 @@ from checklist_app.operations.describe import describe
 from checklist_app.operations.evaluate import assess
 from checklist_app.operations.inline import from_json
 from checklist_app.operations.report import as_text, report
+from tests.checklists.lashed import lash
 from tests.checklists.shop import Shop
 
 # Imported late, on paths that no walk takes: without them a fault would hide behind a missing module.
@@ -32,13 +33,15 @@ def open_every_page() -> None:
     shop = Shop()
     task = shop.begin()
     shop.rig(task)
-    named = {"task": task, "slot": "leg.1-left.sling", "name": "sling_strength.left", "hold": "release"}
-    for address in addresses():
-        path = "/gear/R-21/quarantine" if address.startswith("/gear/<") else address
-        for name, text in named.items():
-            path = path.replace(f"<{name}>", text)
-        for fragment in (False, True):
-            shop.get(path, fragment=fragment)
+    lashed = lash(shop)
+    for named in ({"task": task, "slot": "leg.1-left.sling", "name": "sling_strength.left", "hold": "release"},
+                  {"task": lashed, "slot": "pallet", "name": "lashing_strength.1", "hold": "hand_over"}):
+        for address in addresses():
+            path = "/gear/R-21/quarantine" if address.startswith("/gear/<") else address
+            for name, text in named.items():
+                path = path.replace(f"<{name}>", text)
+            for fragment in (False, True):
+                shop.get(path, fragment=fragment)
 
 
 def assess_every_operation() -> None:

@@ -23,14 +23,14 @@ BY_LOCK = ("Screen lock of the enrolled phone: the phone's own authenticator had
 BY_SHARED_LOCK = ("Where a key is shared by its owner's devices, any of them, and whoever gets into the account that "
                   "carries it from one to the other, could have signed.")
 BY_GUEST = ("Guests signed by hand. Nobody checked who they are; whoever was signed in says that he saw it. A guest's "
-            "signature stands for none that the lift asks for.")
+            "signature stands for no other; only where a hold point asks for a guest is it what was asked for.")
 UNSIGNED = "No sign-off was given."
 
 
 def limits(now: Running, found: Mapping[str, Any]) -> list[str]:
     """Sentences for the end of a record."""
     own = []
-    if not now.folded.rows.get("trial"):
+    if now.procedure.has_stage("trial") and not now.folded.rows.get("trial"):
         own.append(UNTRIED)
     if not any(entry.type == "signature" for entry in now.folded.known.values()):
         own.append(UNSIGNED)

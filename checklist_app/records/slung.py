@@ -5,9 +5,10 @@ from typing import Any, NamedTuple
 
 from checklist_app.operations.words import said
 from checklist_app.records import figures
+from checklist_app.records.saying import says_of
 
 Record = Mapping[str, Any]
-ASKED = (("rig", "Rig"), ("legs_given", "Legs given by"), ("rule_set", "Rules that rate the slings"),
+ASKED = (("rig", "Rig"), ("legs_given", "Legs given by"), ("rule_set", ""),
          ("sling_temperature_c", "Temperature of the slings"),
          ("chemicals", "What gets onto the slings"), ("way", "Where it is lifted, and how it moves"))
 TOLD = frozenset({"sharing", "zone"})
@@ -36,7 +37,8 @@ def quantities(record: Record) -> dict[str, Any]:
 def rules(record: Record) -> list[str]:
     """What was chosen, a sentence each; a record of an older procedure asked less."""
     known = quantities(record)
-    told = [f"{words}: {known[name]}." for name, words in ASKED if known.get(name) not in (None, "")]
+    told = [f"{words or says_of(record).rules}: {known[name]}." for name, words in ASKED
+            if known.get(name) not in (None, "")]
     told += [f"{check['title'].capitalize()}: {check['reason']}." for check in record["evaluation"]["checks"]
              if check["quantity"] in TOLD and check.get("reason")]
 

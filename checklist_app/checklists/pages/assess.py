@@ -34,7 +34,8 @@ def assess(request: Request, world: World) -> Answer:
         template = "_live_answer" if typed.get("shape") == context["shape"] else "_assess_answer"
         return whole(request, f"checklist/{template}.html", shown, status, **context)
 
-    return whole(request, "checklist/assess.html", shown, status, **context, cautions=operation().cautions)
+    return whole(request, "checklist/assess.html", shown, status, **context, here="/assess",
+                 operation=operation().name, cautions=operation().cautions)
 
 
 def _typed(request: Request) -> Mapping[str, str]:

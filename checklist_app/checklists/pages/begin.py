@@ -78,7 +78,7 @@ def _show(request: Request, world: World, faults: Mapping[str, str] | None = Non
         request, "checklist/begin.html", frame(request, "Begin a task", "Begin a task"), status, faults=found,
         first=next(iter(found), ""), operations=_operations().values(), lifts=_lifts(world), places=_places(world),
         chosen={"lift": request.one("lift"), "place": request.one("place"), "day": request.one("day") or world.today,
-                "operation": request.one("operation")},
+                "operation": request.one("operation") or request.query.get("operation", "")},
         new=new, boxes=load_boxes(request, found) if new else {}, carried=carried(request),
     )
 

@@ -61,7 +61,7 @@ def guests(document: Document, record: Record, inks: Mapping[str, bytes]) -> Non
 
 def told(document: Document, one: Mapping[str, Any]) -> list[Flowable]:
     """When, how, what it meant, and whether it stands."""
-    own = " Signed as the rigger of this lift." if one["own_work"] else ""
+    own = " Signed as the rigger himself." if one["own_work"] else ""
     how = f"by {HOW_WORDS.get(one['how'], one['how'])}"
     said = [f"{clock(one['at'])}, {how}, on {one['device']}.{own} Verdict signed: {one['verdict']}.", one["meaning"]]
     said.append(STANDING[one["standing"]])

@@ -18,6 +18,7 @@ from checklist_app.records.pdf.document import FIRST_HEIGHT, HEIGHT, WIDTH, Docu
 from checklist_app.records.pdf.drawing import drawn
 from checklist_app.records.pdf.marks import draw_mark, draw_seal, mark
 from checklist_app.records.pdf.plate import plate
+from checklist_app.records.saying import says_of
 
 AT, HEAD, GAP = 0.56, 60 * mm, 5 * mm
 RIGHT_WIDE = WIDTH * (1 - AT) - 5 * mm
@@ -51,7 +52,7 @@ def masthead(document: Document, record: Record) -> Flowable:
     """Left of the line what was lifted, right of it the verdict, and the seal."""
     place = one_line(f"{record['operation_words']}{', ' + record['place'] if record['place'] else ''}.", LONGEST_PLACE)
     left = [
-        Spacer(1, 13 * mm), document.paragraph(f"Record of a lift, number {record['number']}", "note"),
+        Spacer(1, 13 * mm), document.paragraph(f"Record of a {says_of(record).work}, number {record['number']}", "note"),
         document.heading(1, one_line(record["title"], LONGEST_TITLE)),
         document.paragraph(place),
         document.paragraph(f"{words.day(record['day'])}. {class_words(record)} Closed: {record['closing']['text']}."),

@@ -5,6 +5,7 @@ from typing import Any
 
 from checklist_app.records import slung as told
 from checklist_app.records.pdf.document import Document
+from checklist_app.records.saying import says_of
 
 Record = Mapping[str, Any]
 HEAD = ("Leg", "Hitch", "Length", "From vertical", "Pull", "Of the load", "Taken off", "Weakest", "Used")
@@ -16,7 +17,7 @@ def slung(document: Document, record: Record) -> None:
     rules, legs, hooks = told.rules(record), told.legs(record), told.hooks(record)
     if not rules and not legs:
         return
-    document.add(document.heading(2, "How it is slung"))
+    document.add(document.heading(2, says_of(record).how))
     document.add(*(document.paragraph(words) for words in rules))
     if legs:
         document.add(document.table(HEAD, [list(leg) for leg in legs], SHARES, frozenset({2, 3, 4, 5})))
