@@ -3,11 +3,11 @@
 from collections.abc import Mapping
 from typing import Any
 
-from checklist_app.operations.check import Clause, Verdict, verdict
-from checklist_app.operations.climb import STRIDES, Climb, to_ends
+from checklist_app.operations import climb
+from checklist_app.operations.aim import Aim
+from checklist_app.operations.check import Clause, Verdict, badness, verdict
 from checklist_app.operations.graph import Stopped
-from checklist_app.operations.loop import hindering
-from checklist_app.operations.nest import ancestors, feeds
+from checklist_app.operations.places import Places, feeds
 from checklist_app.operations.plan import Plan
 
 
@@ -22,12 +22,14 @@ def hopeless(plan: Plan, values: list[Any], halted: Mapping[int, Stopped], slot:
         clause: of that check.
     """
     bits = feeds(plan)
-    steps = [step for step in ancestors(plan, [slot]) if bits.get(step.out)]
-    unknown = [each for i, each in enumerate(plan.variables) if each.unknown and bits.get(slot, 0) >> i & 1]
-    climb = Climb(steps, values, hindering(steps, halted, bits), slot, clause, unknown)
+    unknown = [i for i, each in enumerate(plan.variables) if each.unknown and bits.get(slot, 0) >> i & 1]
     if not unknown:
         return False
 
-    begins = [climb.tried({}), *(climb.tried(change) for change in to_ends(unknown, {}))]
-    best = climb.down(min(begins, key=lambda begin: begin.badness), STRIDES)
-    return verdict(best.result, clause) is Verdict.OVER
+    places = Places(plan, bits, values, halted, [slot])
+    aim = Aim(places, slot, lambda told: badness(told, clause), lambda told: None)
+    nominal = places.nominal
+    ends = [change for i in unknown for change in climb.to_ends(plan.variables[i], i, nominal)]
+    begins = [nominal, *(places.moved(nominal, change) for change in ends)]
+    best = climb.down(aim, min(begins, key=aim.at), unknown)
+    return verdict(places.at(best, slot), clause) is Verdict.OVER

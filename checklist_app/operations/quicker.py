@@ -1,6 +1,6 @@
-"""What a search of the spread need not do twice, or at all, and where it begins besides."""
+"""What a search of the spread need not do twice, or at all."""
 
-from collections.abc import Callable, Iterator, Mapping
+from collections.abc import Callable, Mapping
 from copy import copy
 from typing import Any
 
@@ -50,28 +50,3 @@ def never(plan: Plan, halted: Mapping[int, Stopped], varying: Mapping[int, int])
         if hindered and isinstance(halted.get(step.out), NotApplicable):
             found.add(step.out)
     return found
-
-
-def hanging_on_search(plan: Plan) -> set[int]:
-    """What hangs on something that was found by search, among slots of a plan whose costly steps remember."""
-    found: set[int] = set()
-    for step in plan.steps:
-        if isinstance(step.run, Kept) or any(arg in found for arg in step.args):
-            found.add(step.out)
-    return found
-
-
-def strewn(count: int, times: int) -> Iterator[list[int]]:
-    """For so many entries the low or the high end (0 or 2), strewn the same way every time.
-
-    Example:
-        >>> list(strewn(3, 2))
-        [[2, 0, 0], [2, 2, 0]]
-    """
-    state = 1
-    for _ in range(times):
-        ends = []
-        for _ in range(count):
-            state = (state * 1103515245 + 12345) % 2147483648
-            ends.append(2 if state >= 1073741824 else 0)
-        yield ends

@@ -1,25 +1,28 @@
 """The worst of each check over what is not exactly known.
 
-One entry at a time first. Then, per check, the entries that matter most at both ends in full, the rest at their own
-worst; and from the worst found, and from its mirror image, one entry at a time is moved until nothing gets worse.
-Without that climb a lift whose entries work on each other hides up to 15 % of the effect. Which of four legs are tight
-changes from corner to corner, so there it is climbed from the worst of some corners strewn over all too.
+One entry at a time first, then corners strewn evenly over all: they tell which end of each entry is worse, and how much
+entries work on each other. From there each check is climbed, one entry at a time, until nothing gets worse; where
+entries work on each other, from the mirror image and from the worst corners too, since which of four legs are tight
+changes from corner to corner. A place is worked out once for all checks, and each looks at where the others came to.
 """
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any, NamedTuple
 
-from checklist_app.operations.check import Clause, Strength, badness
-from checklist_app.operations.climb import Best, Climb, Point, Result
-from checklist_app.operations.corners import Corners
-from checklist_app.operations.graph import Stopped
-from checklist_app.operations.loop import hindering, run
-from checklist_app.operations.nest import Nest, ancestors, feeds
-from checklist_app.operations.plan import Plan, Step
-from checklist_app.operations.quicker import hanging_on_search, never, remembering, strewn
+from checklist_app.operations import climb
+from checklist_app.operations.aim import ROUGH, VERY_ROUGH, Aim, Badness, number_of
+from checklist_app.operations.check import Clause, Outcome, Strength, badness
+from checklist_app.operations.graph import CannotAssess, Stopped
+from checklist_app.operations.places import Place, Places, feeds
+from checklist_app.operations.plan import Plan
+from checklist_app.operations.quicker import never, remembering
+from checklist_app.operations.rated import Steps
+from checklist_app.operations.reach import Part, Reach
+from checklist_app.operations.strewn import corners
 
-IN_FULL, IN_FULL_SMOOTH = 6, 4
-STREWN, BEGINS = 8, 2
+BENT = 6
+BEGINS, MORE_BEGINS = 1, 3
+Result = Outcome | Stopped
 
 
 class AtWorst(NamedTuple):
@@ -27,17 +30,10 @@ class AtWorst(NamedTuple):
 
     result: Result
     drivers: tuple[str, ...]
-    point: Point
+    point: dict[int, float]
 
 
 Worst = dict[int, AtWorst]
-
-
-class Trial(NamedTuple):
-    """What a check came to with one entry moved, alone."""
-
-    result: Result
-    level: float
 
 
 def worst(plan: Plan, values: list[Any], halted: dict[int, Stopped], checks: Mapping[int, Clause]) -> Worst:
@@ -49,156 +45,109 @@ def worst(plan: Plan, values: list[Any], halted: dict[int, Stopped], checks: Map
         halted: why other slots have none.
         checks: clauses of the checks that have a result, by slot.
     """
-    return Search(plan, values, halted, checks).found()
+    bits = feeds(plan)
+    idle = never(plan, halted, bits)
+    moved = {slot: clause for slot, clause in checks.items() if bits.get(slot) and slot not in idle}
+    return Search(Places(remembering(plan), bits, values, halted, moved), values, moved).found() if moved else {}
 
 
 class Search:
     """One search over the uncertain entries of one task."""
 
-    def __init__(self, plan: Plan, values: list[Any], halted: dict[int, Stopped], checks: Mapping[int, Clause]) -> None:
-        self.plan, self.values, self.halted = remembering(plan), values, halted
-        self.variables = plan.variables
-        self.feeds = feeds(plan)
-        self.args = {step.out: step.args for step in plan.steps}
-        idle = never(plan, halted, self.feeds)
-        self.checks = {slot: clause for slot, clause in checks.items() if self.feeds.get(slot) and slot not in idle}
-        self.alone: dict[int, dict[int, list[Trial]]] = {slot: {} for slot in self.checks}
-        self.corners = Corners(self.plan, self.feeds, values, halted)
-        self.tops: dict[int, Point] = {}
-        self.scattered: dict[int, list[Point]] = {}
-        self.joint: list[Step] = []
-        self.effects: dict[tuple[int, int], tuple[int, float]] = {}
+    def __init__(self, places: Places, values: Sequence[Any], checks: Mapping[int, Clause]) -> None:
+        self.places, self.checks = places, checks
+        self.variables, nominal = places.variables, places.nominal
+        self.alone = [
+            (places.moved(nominal, {i: each.levels[0]}), places.moved(nominal, {i: each.levels[2]}))
+            for i, each in enumerate(self.variables)
+        ]
+        self.strewn = [
+            places.moved(nominal, {i: self.variables[i].levels[end] for i, end in enumerate(corner)})
+            for corner in corners(len(self.variables))
+        ]
+        self.reach = Reach(places, values, self.alone, self.strewn)
+        self.leaders: list[Aim] = []
+        self.tops: list[Place] = []
 
     def found(self) -> Worst:
-        """Search, check by check; checks whose search is alike share one."""
-        if not self.checks:
-            return {}
+        """Climb for each check, then let each look at where the others came to."""
+        aims = [self._aim(slot, clause) for slot, clause in self.checks.items()]
+        for aim in aims:
+            self._climb(aim)
+        reached = [top for leader in self.leaders for top in leader.tops]
+        for leader in self.leaders:
+            self._climb_on(leader, reached)
+        at = {aim.slot: self._worst(aim) for aim in aims}
+        for aim in aims:
+            at[aim.slot] = max([at[aim.slot], *self.places.refusing(aim.slot)], key=aim.at)
+        return {aim.slot: self._told(aim, at[aim.slot]) for aim in aims}
 
-        self._one_at_a_time()
-        self.scattered = self._scattered()
-        order = {slot: self._ranked(slot) for slot in self.checks}
-        shared: dict[tuple[Any, ...], list[int]] = {}
-        for slot, ranked in order.items():
-            shared.setdefault(self._to_try(slot, ranked), []).append(slot)
-        found: Worst = {}
-        for (tried, settled), slots in shared.items():
-            for slot, best in self._in_full(tried, settled, slots).items():
-                top = self._climbed(slot, order[slot], best)
-                drivers = tuple(str(self.variables[i].key) for i in order[slot] if self._moves(slot, i))
-                found[slot] = AtWorst(top.result, drivers, top.point)
-        return found
+    def _aim(self, slot: int, clause: Clause) -> Aim:
+        def told(result: Result) -> Badness:
+            return badness(result, clause)
 
-    def _one_at_a_time(self) -> None:
-        needed = ancestors(self.plan, self.checks)
-        for i, variable in enumerate(self.variables):
-            steps = [step for step in needed if self.feeds.get(step.out, 0) >> i & 1]
-            clear = {slot: why for slot, why in self.halted.items() if not self.feeds.get(slot, 0) >> i & 1}
-            for level in variable.levels:
-                values, halted = self.values.copy(), clear.copy()
-                values[variable.slot] = level
-                run(steps, values, halted)
-                for slot in self.checks:
-                    if self.feeds[slot] >> i & 1:
-                        self.alone[slot].setdefault(i, []).append(Trial(halted.get(slot, values[slot]), level))
+        return Aim(self.places, slot, told, number_of).learn(self.alone, self.strewn)
 
-    def _scattered(self) -> dict[int, list[Point]]:
-        """For checks of which a search decides: corners strewn over all, each then moved by all that worsens it alone.
+    def _climb(self, aim: Aim) -> None:
+        leader = next((other for other in self.leaders if aim.alike(other)), None)
+        if leader is not None:
+            aim.tops = leader.tops
+            return
+        entries = aim.ranked if aim.rough > ROUGH else aim.unclear
+        first = climb.up(aim, max([*aim.begins, *self.tops], key=aim.at), entries)
+        begins = []
+        if aim.rough > ROUGH and len(aim.own) > 1:
+            count = MORE_BEGINS if aim.rough > VERY_ROUGH else BEGINS
+            begins = [climb.other_end(aim, first, *aim.own), *sorted(self.strewn, key=aim.at, reverse=True)[:count]]
+        aim.tops = [first, *(climb.up(aim, begin, aim.ranked) for begin in begins)]
+        self.leaders.append(aim)
+        self.tops.append(max(aim.tops, key=aim.at))
 
-        Such checks have several hills, unless they are smooth.
-        """
-        stepped = {slot for slot, clause in self.checks.items() if not clause.smooth}
-        found: dict[int, list[Point]] = {slot: [] for slot in stepped & hanging_on_search(self.plan)}
-        self.joint = [step for step in ancestors(self.plan, found) if self.feeds.get(step.out)]
-        for ends in strewn(len(self.variables), STREWN) if found else ():
-            base = {each.slot: each.levels[end] for each, end in zip(self.variables, ends, strict=True)}
-            told, worse = self._all_at(base, found), {slot: dict(base) for slot in found}
-            for each in self.variables:
-                other = {each.slot: each.levels[0] if base[each.slot] == each.levels[2] else each.levels[2]}
-                for slot, moved in self._all_at(base | other, found).items():
-                    if moved > told[slot]:
-                        worse[slot] |= other
-            for slot, point in worse.items():
-                found[slot].append(point)
-        return found
+    def _climb_on(self, aim: Aim, reached: Sequence[Place]) -> None:
+        """From where the others came to, if it is worse or another hill."""
+        begins = sorted((place for place in reached if place not in aim.tops), key=aim.at, reverse=True)[:1]
+        if aim.rough > ROUGH and len(aim.own) > 1:
+            aim.tops += [climb.up(aim, begin, aim.ranked) for begin in begins]
 
-    def _all_at(self, point: Point, slots: Iterable[int]) -> dict[int, tuple[int, float]]:
-        """How bad some checks are in one place."""
-        values, halted = self.values.copy(), hindering(self.joint, self.halted, self.feeds)
-        for where, level in point.items():
-            values[where] = level
-        run(self.joint, values, halted)
-        return {slot: badness(halted.get(slot, values[slot]), self.checks[slot]) for slot in slots}
+    def _worst(self, aim: Aim) -> Place:
+        best = max([*aim.tops, *aim.begins, *self.tops], key=aim.at)
+        if best not in aim.tops:
+            best = climb.up(aim, best, aim.ranked)
+        nominal = self.places.at(self.places.nominal, aim.slot)
+        smooth = self.checks[aim.slot].smooth
+        if isinstance(nominal, Strength) and len(self.reach.args[aim.slot]) > 1 and not smooth:
+            best = self._rated(aim, best)
+        bent = aim.ranked if smooth else tuple(i for i in aim.ranked if aim.bent(i))[:BENT]
+        middle = {i: self.variables[i].levels[1] for i in bent if aim.bent(i) and not self.variables[i].unknown}
+        begins = [best, self.places.moved(best, middle)] if middle else [best]
+        return max((self._between(aim, begin, bent) for begin in begins), key=aim.at) if bent else best
 
-    def _effect(self, slot: int, i: int) -> tuple[int, float]:
-        if (slot, i) not in self.effects:
-            base = badness(self.halted.get(slot, self.values[slot]), self.checks[slot])
-            moved = [badness(trial.result, self.checks[slot]) for trial in self.alone[slot][i]]
-            ranks, ways = [abs(rank - base[0]) for rank, _ in moved], [abs(by - base[1]) for _, by in moved]
-            self.effects[slot, i] = max(ranks), max(ways)
-        return self.effects[slot, i]
+    def _between(self, aim: Aim, place: Place, bent: Sequence[int]) -> Place:
+        """Some entries moved between their ends and the others to their ends, in turn, until nothing gets worse."""
+        others = [i for i in aim.ranked if i not in bent]
+        best, other = place, climb.inside(aim, climb.up(aim, place, others), bent)
+        while aim.at(other) > aim.at(best):
+            best, other = other, climb.inside(aim, climb.up(aim, other, others), bent)
+        return best
 
-    def _moves(self, slot: int, i: int) -> bool:
-        return self._effect(slot, i) > (0, 0.0)
+    def _rated(self, aim: Aim, best: Place) -> Place:
+        """A rating may go down in steps."""
+        parts = self.reach.parts(aim.slot)
+        best = max([best, *(climb.up(aim, place, aim.ranked) for place in self._by_rule(aim, best, parts))], key=aim.at)
+        if parts and not isinstance(self.places.at(best, aim.slot), CannotAssess):
+            best = max([best, *Steps(aim, self.alone, self.strewn).edges(best, parts, self.reach)], key=aim.at)
+        return best
 
-    def _ranked(self, slot: int) -> list[int]:
-        """Variables by how far each alone moves the check, most first."""
-        return sorted(self.alone[slot], key=lambda i: self._effect(slot, i), reverse=True)
+    def _by_rule(self, aim: Aim, best: Place, parts: Sequence[Part]) -> list[Place]:
+        """The worst place known under each other step of the rating, and under each other verdict without numbers."""
+        places = [best, *aim.begins, *aim.tops, *self.tops, *(self.reach.furthest(part) for part in parts)]
+        found: dict[Any, Place] = {}
+        for place in sorted(places, key=aim.at, reverse=True):
+            result = self.places.at(place, aim.slot)
+            found.setdefault(result.capacity if isinstance(result, Strength) else type(result), place)
+        return list(found.values())
 
-    def _to_try(self, slot: int, ranked: Sequence[int]) -> tuple[Any, ...]:
-        """What is tried in full, and what stays at its own worst."""
-        clause, alone = self.checks[slot], self.alone[slot]
-        most = IN_FULL_SMOOTH if clause.smooth else IN_FULL
-        settled = tuple(
-            (i, max(alone[i], key=lambda trial: badness(trial.result, clause)).level) for i in ranked[most:]
-        )
-        return tuple((i, _levels(alone[i], clause)) for i in sorted(ranked[:most])), settled
-
-    def _in_full(self, tried: Any, settled: Any, slots: Sequence[int]) -> dict[int, Best]:
-        start = self.values.copy()
-        for i, level in settled:
-            start[self.variables[i].slot] = level
-        checks = {slot: self.checks[slot] for slot in slots}
-        at = {self.variables[i].slot: level for i, level in settled}
-        order = [(i, self.variables[i].slot, levels) for i, levels in tried]
-        nest = Nest(self.plan, self.feeds, order, start, self.halted, checks)
-        return {slot: best._replace(point=at | best.point) for slot, best in nest.walked().items()}
-
-    def _climbed(self, slot: int, ranked: Sequence[int], best: Best) -> Best:
-        steps = [step for step in ancestors(self.plan, [slot]) if self.feeds.get(step.out)]
-        clear = hindering(steps, self.halted, self.feeds)
-        variables = [self.variables[i] for i in ranked]
-        climb = Climb(steps, self.values, clear, slot, self.checks[slot], variables)
-        demand = self._demand(slot)
-        if demand in self.tops:
-            return max(best, climb.tried(self.tops[demand]), key=lambda top: top.badness)
-        top = self._top(slot, ranked, climb, best)
-        if demand is not None:
-            self.tops[demand] = top.point
-        return top
-
-    def _demand(self, slot: int) -> int | None:
-        """The one uncertain number that this check holds against a certain one: such checks are worst together."""
-        varying = [arg for arg in self.args[slot] if self.feeds.get(arg)]
-        results = [self.values[slot], *(trial.result for trials in self.alone[slot].values() for trial in trials)]
-        if len(varying) != 1 or slot in self.halted or not all(isinstance(result, Strength) for result in results):
-            return None
-        same = self.values[slot].demand == self.values[varying[0]]
-
-        return varying[0] if same and len({result.capacity for result in results}) == 1 else None
-
-    def _top(self, slot: int, ranked: Sequence[int], climb: Climb, best: Best) -> Best:
-        alone, clause = self.alone[slot], self.checks[slot]
-        bent = [self.variables[i] for i in ranked if len(_levels(alone[i], clause)) > 2 or self.variables[i].unknown]
-        stepped = isinstance(best.result, Strength) and not clause.smooth
-        corners = self.corners.of(slot) if stepped else ()
-        begins = sorted(map(climb.tried, self.scattered.get(slot, ())), key=lambda begin: begin.badness, reverse=True)
-        others = [begin.point for begin in begins[:BEGINS]]
-        return climb.worst(best, others, corners, bent[:IN_FULL])
-
-
-def _levels(trials: list[Trial], clause: Clause) -> tuple[float, ...]:
-    """Both ends; the middle too, unless alone it lies strictly between them."""
-    low, middle, high = (badness(trial.result, clause) for trial in trials)
-    between = low < middle < high or high < middle < low or clause.smooth and middle < max(low, high)
-    levels = [trial.level for trial in (trials[::2] if between else trials)]
-    return tuple(dict.fromkeys(levels))
+    def _told(self, aim: Aim, place: Place) -> AtWorst:
+        drivers = tuple(str(self.variables[i].key) for i in aim.ranked if aim.effect(i) > (0, 0.0))
+        point = {self.variables[i].slot: place.levels[i] for i in aim.own}
+        return AtWorst(self.places.at(place, aim.slot), drivers, point)

@@ -11,7 +11,7 @@ from checklist_app.operations.check import Check, Limit, Strength, Verdict, util
 from checklist_app.operations.evaluate import Evaluation, assess
 from checklist_app.operations.graph import DontKnow, NotApplicable, Range, Stopped, Waits
 from checklist_app.operations.loop import run
-from checklist_app.operations.nest import ancestors, feeds
+from checklist_app.operations.places import ancestors, feeds
 from checklist_app.operations.task import Key, Measured, Task, key_of
 from tests.operations.rigged_lifts import some_rigged_lifts
 from tests.operations.some_lifts import some_lifts
