@@ -10,6 +10,8 @@ from checklist_app.checklists.running import running
 from checklist_app.operations.evaluate import Evaluation
 from checklist_app.operations.report import report
 
+UNCOUNTED = frozenset({"tick", "text", "photo"})
+
 
 @dataclass(frozen=True)
 class Evaluated:
@@ -23,9 +25,10 @@ def evaluated(task: str, inputs: Iterable[Mapping[str, Any]], gear: Iterable[Map
               day: str) -> Evaluated:
     """The task that these answers and frozen items make, evaluated by the code of today.
 
-    Ticks are left out: no quantity hangs on one, and a ticked list need not be worked out anew.
+    Ticks, words and pictures are left out: no quantity hangs on one, and what was ticked or told since a signature
+    need not be worked out anew.
     """
-    counted = [row for row in inputs if row["value"]["type"] != "tick"]
+    counted = [row for row in inputs if row["value"]["type"] not in UNCOUNTED]
     return _evaluated(canonical({"task": task, "inputs": counted, "gear": list(gear), "day": day}))
 
 

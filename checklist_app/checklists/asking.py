@@ -57,7 +57,7 @@ def ask(world: World, now: Running, place: Place, options: tuple[Option, ...] = 
         name=place.name, kind=kind_of(place, entry), words=question(place, entry),
         data=asked(now, place).data(seen(now.folded, place.path)), entry=str(_key(now, place)) if entry else "",
         why=" ".join(filter(None, (told(now, place.prompt) or place.prompt.why,
-                                   register_says(now, place.prompt.name)))),
+                                   register_says(now, place.prompt.name), _recalled(world, now, place.prompt)))),
         unit=unit_of(place, entry), text=text, state=_state(now, place, entry, disputed),
         shown=_shown(world, value, filled, entry, options, place.prompt),
         fault=now.faults.get(place.path, "") or now.out_of_date(place) or misfit(now, entry),
@@ -70,6 +70,15 @@ def ask(world: World, now: Running, place: Place, options: tuple[Option, ...] = 
         source=filled.source if filled else "", settle=address(now.id, place.path) if disputed else "",
         killer=place.prompt.killer, line=place.prompt.line,
     )
+
+
+def _recalled(world: World, now: Running, prompt: Prompt) -> str:
+    """What was answered elsewhere and is needed here."""
+    value = now.value((prompt.recalls,)) if prompt.recalls else None
+    asked_there = now.procedure.prompt(prompt.recalls)
+    if value is None or asked_there is None:
+        return ""
+    return sentence(f"{asked_there.words.rstrip('?')}: {value_words(value, world)}")
 
 
 def _slot_ask(world: World, now: Running, place: Place, disputed: bool) -> Ask:

@@ -36,6 +36,7 @@ class Prompt:
     means, by the answer. `drawn`: each answer has a small drawing. `tells`: the check whose words stand at it. `line`:
     it stands in one line with its neighbours of the same `line`, under these words. `offers`: "vehicle.anchor_dan", a
     fact of what was picked that is offered for a tap. `card`: how its answer is said on its row's card, "anchor {}".
+    `recalls`: another prompt, whose answer stands here once more.
     """
 
     name: str
@@ -59,6 +60,7 @@ class Prompt:
     line: str = ""
     offers: str = ""
     card: str = ""
+    recalls: str = ""
 
 
 @dataclass(frozen=True)

@@ -27,7 +27,8 @@ ALL_LENGTHS, ALL_CG = "lengths.how", "cg.how"
 ITEM = TypedSlot((GROUP, FIRST, "lashing_item"), "Lashing", ("web_lashing", "chain_lashing", "rope_lashing"),
                  ("lc_dan", "stf_dan"))
 ON = TypedSlot(("pallet",), "Pallet or skid", ("pallet",),
-               ("form", "length_m", "width_m", "height_m", "mass_kg", "rated_kg", "rated_for"), none_words="No pallet under it")
+               ("form", "length_m", "width_m", "height_m", "mass_kg", "rated_kg", "rated_for"),
+               none_words="No pallet under it")
 LORRY = TypedSlot(("vehicle",), "Vehicle", ("vehicle",),
                   ("form", "deck_length_m", "deck_width_m", "gross_t", "payload_kg", "anchor_dan", "floor_kg_m",
                    "front_axle_m", "wheelbase_m", "front_axle_kg", "rear_axle_kg"))

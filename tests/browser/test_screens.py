@@ -10,7 +10,7 @@ from tests.browser.hand import Hand
 from tests.browser.measure import faults_of, too_wide
 from tests.browser.server import Server
 
-PUBLIC = ("/", "/assess", "/sign-in", "/new-pin", "/proofs")
+PUBLIC = ("/", "/assess", "/assess/pallet", "/assess/vehicle", "/sign-in", "/new-pin", "/proofs")
 OF_A_TASK = (
     "", "/what", "/kit", "/kit/rig", "/kit/leg.1-left.sling", "/kit/leg.1-left.hitch", "/kit/leg.1-left.carrier",
     "/numbers?step=mass", "/numbers?step=eyes", "/numbers?step=legs", "/numbers?step=around", "/numbers?step=heights",
@@ -27,7 +27,14 @@ OF_THE_YARD = (
 )
 ASSESSED = (
     "/assess?rig=four legs on one hook", "/assess?leg/1-left/hitch=choked",
-    "/assess?way=outdoors, the hook travels with it&tag_line=held by hand",
+    "/assess?way=outdoors, the hook travels with it&tag_line=held by hand", "/assess/vehicle?example=yes",
+    "/assess/pallet?example=yes",
+)
+OF_A_LASHING = (
+    "/what?step=load", "/what?step=way", "/deck", "/bearers?step=pallet", "/bearers?step=body", "/friction",
+    "/lashings", "/lashings?step=put-on.{row}", "/lashings?step=ends.{row}", "/lashings?step=pull.{row}",
+    "/kit/lashing.{row}.lashing_item", "/kit/vehicle", "/numbers", "/walk-round?step=photos", "/hand-over", "/road",
+    "/other-end", "/checks", "/holds/release", "/holds/hand_over",
 )
 OF_PEOPLE = ("/people", "/people/new", "/people/milo-harke", "/phones", "/parity")
 
@@ -59,6 +66,26 @@ def test_a_page_without_sign_in_is_fit_for_a_phone(phone: BrowserContext, server
 @pytest.mark.parametrize("path", OF_A_TASK)
 def test_a_page_of_a_task_is_fit_for_a_phone(desks: dict[str, Hand], path: str) -> None:
     fit(desks["Agata Rusk"], desks["Agata Rusk"].task + path)
+
+
+@pytest.fixture(scope="module")
+def lashing(desks: dict[str, Hand]) -> tuple[str, str]:
+    """A lashing task with one row in it: its address, and the row."""
+    hand = desks["Agata Rusk"]
+    before = hand.task
+    hand.page.goto(f"{hand.url}/today")
+    hand.begin("Generating set 60 kVA", "Pump bay", "Lashing on a vehicle")
+    task, hand.task = hand.task, before
+    hand.page.goto(f"{hand.url}{task}/lashings")
+    hand.page.get_by_role("button", name="Add a lashing").click()
+    hand.page.wait_for_url("**/kit/lashing.**")
+    return task, hand.page.url.rpartition("/kit/lashing.")[2].partition(".")[0]
+
+
+@pytest.mark.parametrize("path", OF_A_LASHING)
+def test_a_page_of_a_lashing_is_fit_for_a_phone(desks: dict[str, Hand], lashing: tuple[str, str], path: str) -> None:
+    task, row = lashing
+    fit(desks["Agata Rusk"], task + path.format(row=row))
 
 
 @pytest.mark.parametrize("path", OF_THE_YARD)

@@ -52,7 +52,8 @@ def masthead(document: Document, record: Record) -> Flowable:
     """Left of the line what was lifted, right of it the verdict, and the seal."""
     place = one_line(f"{record['operation_words']}{', ' + record['place'] if record['place'] else ''}.", LONGEST_PLACE)
     left = [
-        Spacer(1, 13 * mm), document.paragraph(f"Record of a {says_of(record).work}, number {record['number']}", "note"),
+        Spacer(1, 13 * mm),
+        document.paragraph(f"Record of a {says_of(record).work}, number {record['number']}", "note"),
         document.heading(1, one_line(record["title"], LONGEST_TITLE)),
         document.paragraph(place),
         document.paragraph(f"{words.day(record['day'])}. {class_words(record)} Closed: {record['closing']['text']}."),
