@@ -12,7 +12,7 @@ class Says:
     at the stage `safe_at`. `held`: what stands at a hold point that is not signed, once a row of the group `held_with`
     is there, or at once. `done`: the tick that says that the work is done; `not_done`, `is_done`: the same in words.
     `reasons`: why somebody may have stopped. `how`: heading over how it is done, in a record; `rules`: what
-    the rule set is called there. The rest is what the closings mean.
+    the rule set is called there; `statics`: what its sums leave out. The rest is what the closings mean.
     """
 
     work: str = "lift"
@@ -29,6 +29,8 @@ class Says:
     stopped: str = "It was stopped, and nobody goes on."
     how: str = "How it is slung"
     rules: str = "Rules that rate the slings"
+    statics: str = ("The checks are statics of a load hanging at rest. Snatching, swinging, wind and pulling free are "
+                    "not in them.")
     reasons: tuple[str, ...] = ("somebody was in the zone", "it hangs crooked", "a noise, or it sticks",
                                 "gear looks wrong", "something else")
     unsigned: str = "It was lifted and set, and not every sign-off stood."

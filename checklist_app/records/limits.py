@@ -8,7 +8,6 @@ from checklist_app.checklists.signing import LOCKS, PHONE_KEY, SHARED_LOCK
 
 ALWAYS = (
     "It shows what people entered and photographed, and what follows from it. It does not show what nobody looked at.",
-    "The checks are statics of a load hanging at rest. Snatching, swinging, wind and pulling free are not in them.",
     "The ratings are those of plates and papers. Hidden damage of gear, load or building is not found by arithmetic.",
     "A person is known by name and PIN, or by a phone's screen lock where a sign-off says so. A drawn signature is "
     "kept as drawn and compared with nothing.",
@@ -47,4 +46,4 @@ def limits(now: Running, found: Mapping[str, Any]) -> list[str]:
     if now.folded.missing:
         own.append(f"{len(now.folded.missing)} entries that others replaced have not arrived here.")
 
-    return [*own, *ALWAYS]
+    return [*own, ALWAYS[0], now.procedure.says.statics, *ALWAYS[1:]]
