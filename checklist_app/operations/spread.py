@@ -118,17 +118,7 @@ class Search:
         if isinstance(nominal, Strength) and len(self.reach.args[aim.slot]) > 1 and not smooth:
             best = self._rated(aim, best)
         bent = aim.ranked if smooth else tuple(i for i in aim.ranked if aim.bent(i))[:BENT]
-        middle = {i: self.variables[i].levels[1] for i in bent if aim.bent(i) and not self.variables[i].unknown}
-        begins = [best, self.places.moved(best, middle)] if middle else [best]
-        return max((self._between(aim, begin, bent) for begin in begins), key=aim.at) if bent else best
-
-    def _between(self, aim: Aim, place: Place, bent: Sequence[int]) -> Place:
-        """Some entries moved between their ends and the others to their ends, in turn, until nothing gets worse."""
-        others = [i for i in aim.ranked if i not in bent]
-        best, other = place, climb.inside(aim, climb.up(aim, place, others), bent)
-        while aim.at(other) > aim.at(best):
-            best, other = other, climb.inside(aim, climb.up(aim, other, others), bent)
-        return best
+        return climb.inside(aim, best, bent) if bent else best
 
     def _rated(self, aim: Aim, best: Place) -> Place:
         """A rating may go down in steps."""
