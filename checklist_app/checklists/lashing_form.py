@@ -42,8 +42,10 @@ def sections(typed: Mapping[str, str], faults: Mapping[str, str], operation: str
     on_pallet = not typed.get(f"{ON.name}.not_used", "")
     found = (
         Section("The load", FROM_WHERE, (
-            *asks.numbers("mass_kg", "cg_x_m", "cg_y_m", "cg_z_m"), asks.how(ALL_CG, "How is it known?", CG_HOW),
-            *asks.numbers("base_length_m", "base_width_m"), asks.choice("stands"), asks.tick(HARD),
+            *asks.numbers("mass_kg", "cg_x_m", "cg_y_m", "cg_z_m"),
+            asks.how(ALL_CG, "How is the centre of gravity known?", CG_HOW),
+            *asks.numbers("length_m", "width_m", "height_m", "base_length_m", "base_width_m"), asks.choice("stands"),
+            asks.tick(HARD),
             asks.how(ALL_LENGTHS, "How are the lengths known?", LENGTH_HOW)), False),
         Section("The way", "", (asks.choice("route"), *_sea(asks, typed), asks.choice("rule_set"),
                                 *_ship(asks, typed)), False),
@@ -51,9 +53,8 @@ def sections(typed: Mapping[str, str], faults: Mapping[str, str], operation: str
                 False),
         Section("Lashings", "One of them; those like it follow from it.", _lashing(asks, typed), False),
         Section("Pallet and place", "What it stands on, and where.", _place(asks, operation, on_pallet), True),
-        Section("More about the load", "For the drawing, and for wind at sea.",
-                (*asks.numbers("length_m", "width_m", "height_m"), asks.number("edge_gives_m", "It stands hard"),
-                 asks.choice("tilt_rule")), True),
+        Section("More about it", "A soft edge, and how tie-downs count.",
+                (asks.number("edge_gives_m", "It stands hard"), asks.choice("tilt_rule")), True),
     )
     return one_focus(found)
 
