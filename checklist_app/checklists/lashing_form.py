@@ -108,7 +108,7 @@ def _each(typed: Mapping[str, str]) -> Ask:
 
 
 def _place(asks: TypedAsks, operation: str, on_pallet: bool) -> tuple[Ask, ...]:
-    pallet = (*asks.gear(ON), *((asks.choice("bearing"),) if on_pallet else ()))
+    pallet = (*asks.gear(ON), *((asks.choice("bearing"), asks.choice("pallet_lies")) if on_pallet else ()))
     if operation == VEHICLE:
         return (*pallet, *asks.gear(LORRY), asks.number("behind_headboard_m"), asks.tick(ALONE_ON_IT),
                 asks.number("other_kg", "It travels alone"), asks.number("other_behind_headboard_m"))

@@ -16,6 +16,7 @@ from checklist_app.operations.lashing import (
     pallet_entries,
     pallet_picture,
     pallet_there,
+    placed,
     route,
     runs,
     shared_ends,
@@ -26,8 +27,8 @@ from checklist_app.operations.table import Table
 
 NAME, WORDS = "pallet_lashing", "Lashing to a pallet or skid"
 MODULES = (
-    pallet_entries, route, ship, friction_there, ends, pallet_there, bodies, runs, formulas, holding_checks, number,
-    on_pallet, pallet_checks, metal, lashing_states, agree, shared_ends, lashing_class, pallet_picture,
+    pallet_entries, route, ship, friction_there, ends, placed, pallet_there, bodies, runs, formulas, holding_checks,
+    number, on_pallet, pallet_checks, metal, lashing_states, agree, shared_ends, lashing_class, pallet_picture,
 )
 TABLE = Table(*MODULES)
 

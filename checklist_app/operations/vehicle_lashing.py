@@ -15,6 +15,7 @@ from checklist_app.operations.lashing import (
     metal,
     number,
     on_pallet,
+    placed,
     route,
     runs,
     shared_ends,
@@ -30,7 +31,7 @@ from checklist_app.operations.table import Table
 
 NAME, WORDS = "vehicle_lashing", "Lashing on a vehicle"
 MODULES = (
-    vehicle_entries, route, ship, friction_there, deck_friction, ends, vehicle_there, bodies, runs, formulas,
+    vehicle_entries, route, ship, friction_there, deck_friction, ends, placed, vehicle_there, bodies, runs, formulas,
     deck_formulas, holding_checks, deck_checks, number, on_pallet, vehicle_checks, vehicle_loads, metal,
     lashing_states, agree, shared_ends, lashing_class, vehicle_picture,
 )

@@ -11,6 +11,7 @@ from checklist_app.operations.graph import CannotAssess, Range, dont_know, each,
 from checklist_app.operations.lashing.choices import BlockedBy, Blocks
 from checklist_app.operations.lashing.lashed import Blocked, Lashed, Standing, lashed
 from checklist_app.operations.lashing.legs import Legs
+from checklist_app.operations.lashing.room import Room, required_there
 
 NEXT_TO_NOTHING = 0.01
 AGAINST = {
@@ -51,7 +52,8 @@ def pallet_height_m(pallet: Pallet | None) -> float:
 @each("block")
 def blocked(
     block: str, blocked_by: BlockedBy, blocks: Blocks, block_on: Body, block_dan: float, block_x_m: float,
-    block_y_m: float, block_z_m: float, pallet_height_m: float, load_face: Face, on_a_deck: bool,
+    block_y_m: float, block_z_m: float, pallet_height_m: float, load_face: Face, on_a_deck: bool, load_room: Room,
+    pallet_room: Room | None,
 ) -> Blocked:
     """One block; what is fast to the deck touches the pallet, or higher up the load."""
     there = [Body.PALLET] if load_face is Face.LOAD_ON_PALLET else []
@@ -60,9 +62,11 @@ def blocked(
         raise CannotAssess(f"a block here is fast to {' or '.join(each.value for each in there)}")
     up_m = block_z_m if block_on is Body.PALLET else block_z_m - pallet_height_m
     at = Vec(block_x_m, block_y_m, up_m)
+    touches = Body.LOAD if up_m >= 0.0 else Body.PALLET
+    required_there("it touches", at, touches, load_room if touches is Body.LOAD else pallet_room)
 
     return Blocked(
-        block, block_on, Body.LOAD if up_m >= 0.0 else Body.PALLET,
+        block, block_on, touches,
         Block(at, AGAINST[blocks].way, block_dan, blocked_by is BlockedBy.GIVES),
     )
 

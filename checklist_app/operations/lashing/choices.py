@@ -64,6 +64,14 @@ class Blocks(Enum):
     RIGHT = "to the right"
 
 
+class Lies(Enum):
+    """Which way the pallet lies under the load."""
+
+    LENGTHWAYS = "its longer side forwards"
+    CROSSWISE = "its shorter side forwards"
+    EITHER = "not said: the worse of both ways counts"
+
+
 class ForksEnter(Enum):
     """From where a truck takes it: which way the forks lie under it."""
 

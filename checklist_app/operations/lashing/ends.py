@@ -74,15 +74,22 @@ def label_by_lc(lashing_item: Lashing) -> float:
 @when("label_dan", rule_set=RuleSet.US)
 @each("lashing")
 def label_by_wll(lashing_item: Lashing) -> float:
-    """WLL as on the label, as a force."""
-    return rule_sets.weight_dan(RuleSet.US, lashing_item.wll_kg)
+    """WLL as on the label, as a force; never more than an LC beside it."""
+    return _within_lc(rule_sets.weight_dan(RuleSet.US, lashing_item.wll_kg), lashing_item)
 
 
 @when("label_dan", rule_set=RuleSet.CSS)
 @each("lashing")
 def label_by_msl(lashing_item: Lashing, breaking_dan: float) -> float:
-    """MSL: a share of the breaking strength, by what the lashing is made as."""
-    return DAN_IN_KN * css_balance.msl_kn(MAKES[lashing_item.kind], breaking_dan / DAN_IN_KN)
+    """MSL: a share of the breaking strength, by what the lashing is made as; never more than the LC of its label."""
+    msl_dan = DAN_IN_KN * css_balance.msl_kn(MAKES[lashing_item.kind], breaking_dan / DAN_IN_KN)
+    return _within_lc(msl_dan, lashing_item)
+
+
+def _within_lc(rated_dan: float, lashing_item: Lashing) -> float:
+    """LC is half of what the whole lashing breaks at: a webbing's own strength, or a slip, is not."""
+    lc_dan: float = lashing_item.facts.get("lc_dan", rated_dan)
+    return lc_dan if lc_dan < rated_dan else rated_dan
 
 
 @each("lashing")
@@ -178,24 +185,38 @@ def _lc_dan(lashing_item: Lashing) -> float:
     return rule_sets.weight_dan(RuleSet.US, lashing_item.wll_kg)
 
 
+@when("drawn_dan", tensioned=Tensioned.HAND)
+@each("lashing")
+def drawn_by_hand(pull_tension_dan: float) -> float:
+    """What pulls on lashing, anchor and eye: the tension of the label."""
+    return pull_tension_dan
+
+
+@when("drawn_dan", tensioned=Tensioned.MEASURED)
+@each("lashing")
+def drawn_as_read(tension_dan: float) -> float:
+    """What pulls on lashing, anchor and eye is all that was read, however little of it counts as holding."""
+    return tension_dan
+
+
 @when("legs", put_on=Kind.TIE_DOWN)
 @each("lashing")
 def legs_of_a_tie_down(
     lashing: str, from_body: Body, to_body: Body, near_end: End, far_end_there: End, pull_tension_dan: float,
-    rated_dan: float, breaks_dan: float, load_face: Face, on_a_deck: bool,
+    rated_dan: float, breaks_dan: float, drawn_dan: float, load_face: Face, on_a_deck: bool, ends_placed: bool,
 ) -> Legs:
     """Both strands, alike: the rules have dropped what an edge brakes."""
     _required(from_body, to_body, load_face, on_a_deck)
     strands = direct.tie_down_strands((near_end, far_end_there), pull_tension_dan, rated_dan, BOTH_ALIKE)
 
-    return Legs(lashing, from_body, to_body, strands, (), breaks_dan)
+    return Legs(lashing, from_body, to_body, strands, (), breaks_dan, drawn_dan)
 
 
 @when("legs", put_on=ONE_END)
 @each("lashing")
 def one_leg(
     lashing: str, put_on: Kind, from_body: Body, to_body: Body, near_end: End, rated_dan: float, breaks_dan: float,
-    lashing_item: Lashing, load_face: Face, on_a_deck: bool,
+    lashing_item: Lashing, load_face: Face, on_a_deck: bool, ends_placed: bool,
 ) -> Legs:
     """A slope or diagonal lashing."""
     _required(from_body, to_body, load_face, on_a_deck)
@@ -208,7 +229,7 @@ def one_leg(
 @each("lashing")
 def two_legs(
     lashing: str, put_on: Kind, from_body: Body, to_body: Body, near_end: End, far_end_there: End, rated_dan: float,
-    breaks_dan: float, lashing_item: Lashing, load_face: Face, on_a_deck: bool,
+    breaks_dan: float, lashing_item: Lashing, load_face: Face, on_a_deck: bool, ends_placed: bool,
 ) -> Legs:
     """A loop or spring lashing."""
     _required(from_body, to_body, load_face, on_a_deck)

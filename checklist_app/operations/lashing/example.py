@@ -53,7 +53,7 @@ LOAD: Input = {
     "stands": "on feet or bearers at its edges",
     "base_length_m": _how(1.3), "base_width_m": _how(0.75),
     "edge_gives_m": {"not_used": "steel feet on hard bearers"},
-    "pallet": SKID, "bearing": "on feet, anywhere on the deck",
+    "pallet": SKID, "bearing": "on feet, anywhere on the deck", "pallet_lies": "its longer side forwards",
     "load_pair": "bare metal foot on timber, pallet or plywood", "load_surface": "oil or grease",
     "route": "by road", "rule_set": "EN 12195-1:2010",
 }

@@ -56,6 +56,7 @@ def lashed(
     ends_off_m: float, lift_m: float = 0.0,
 ) -> Lashed:
     """What stands on one face; `lift_m` is how far that face lies below the one that lengths count from."""
+    _required_to_stand(standing)
     holding = [each for each in legs if crossing.crosses(face, each.from_body, each.to_body)]
     blocks = [
         replace(each.block, at=_up(each.block.at, lift_m)) for each in blocked
@@ -93,6 +94,14 @@ def body_of(
     return lashed_body.lashed_body(
         float(standing.weight_dan), Vec(x, y, LOW_M if z < LOW_M else z), feet, standing.stands, pulls, strands, blocks
     )
+
+
+def _required_to_stand(standing: Standing) -> None:
+    """No lashing is put on a load that goes over before it is lashed."""
+    x, y, _ = standing.cg
+    outside = abs(x) > standing.half_length_m > 0.0 or abs(y) > standing.half_width_m > 0.0
+    if outside:
+        raise CannotAssess("its centre of gravity lies outside what it stands on: it goes over before it is lashed")
 
 
 def _up(point: Vec, by_m: float) -> Vec:

@@ -11,7 +11,7 @@ from checklist_app.operations import words
 from checklist_app.operations.check import Check, Verdict, governs, highest_utilisation
 from checklist_app.operations.gear import Gear, Pallet, Vehicle
 from checklist_app.operations.graph import Range, Waits
-from checklist_app.operations.lashing.choices import BlockedBy, Blocks
+from checklist_app.operations.lashing.choices import BlockedBy, Blocks, Lies
 from checklist_app.operations.lashing.lashed import Blocked
 from checklist_app.operations.lashing.lashing_bars import bars
 from checklist_app.operations.lashing.legs import End
@@ -24,7 +24,7 @@ SHORT = 3
 
 def body(
     size: Sequence[float | None], base: Sequence[float | None], soft_m: float | None, stands: Stands | None,
-    pallet: Pallet | None,
+    pallet: Pallet | None, lies: Lies | None,
 ) -> Shown:
     """Load, feet and pallet.
 
@@ -38,7 +38,7 @@ def body(
     feet = (stood[0], stood[1]) if len(stood) == 2 else None
     load = Vec(told[0], told[1], told[2])
 
-    return Shown(load, feet, soft_m or 0.0, stands is not Stands.AREA, _pallet(pallet, feet or (load.x, load.y)))
+    return Shown(load, feet, soft_m or 0.0, stands is not Stands.AREA, _pallet(pallet, feet or (load.x, load.y), lies))
 
 
 def held(
@@ -93,11 +93,11 @@ def deck(vehicle: Vehicle | None, behind_m: float | None) -> Deck | None:
     return Deck(behind_m, *size)
 
 
-def _pallet(pallet: Pallet | None, stands_on: tuple[float, float]) -> Vec | None:
+def _pallet(pallet: Pallet | None, stands_on: tuple[float, float], lies: Lies | None) -> Vec | None:
     size = _facts(pallet, "length_m", "width_m", "height_m")
     if pallet is None or size is None:
         return None
-    along_m = pallet_along_m(pallet, *stands_on)
+    along_m = pallet_along_m(pallet, *stands_on, lies or Lies.EITHER)
 
     return Vec(along_m, pallet_across_m(pallet, along_m), size[2])
 

@@ -17,7 +17,9 @@ class End(NamedTuple):
 
 @dataclass(frozen=True, eq=False)
 class Legs:
-    """What one lashing holds with: strands of a steady pull, or legs that pull as much as they must."""
+    """What one lashing holds with: strands of a steady pull, or legs that pull as much as they must.
+
+    `drawn_dan` is what a tie-down was drawn with, which may be more than counts."""
 
     label: str
     from_body: Body
@@ -25,3 +27,4 @@ class Legs:
     strands: tuple[Strand, ...]
     pulls: tuple[Pull, ...]
     breaks_dan: float
+    drawn_dan: float = 0.0

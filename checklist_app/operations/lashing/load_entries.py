@@ -12,7 +12,7 @@ from checklist_app.mechanics.lashing.rule_sets import RuleSet
 from checklist_app.mechanics.lashing.transport import Waters
 from checklist_app.operations.gear import Pallet
 from checklist_app.operations.graph import Day, Entry, NotUsed
-from checklist_app.operations.lashing.choices import OnDeck, Route
+from checklist_app.operations.lashing.choices import Lies, OnDeck, Route
 from checklist_app.operations.obtained import CG_HOW, FRICTION_HOW, LENGTH_HOW, MASS_HOW
 
 NOT_MEASURED = NotUsed("not measured: the published value is taken")
@@ -41,6 +41,7 @@ LOAD = (
 STANDING = (
     Entry("pallet", "pallet or skid", Pallet, may_be_none=True, hint="None where it stands on the deck itself."),
     Entry("bearing", "how it stands on the pallet", Bearing),
+    Entry("pallet_lies", "which way the pallet lies", Lies, default=Lies.EITHER),
     Entry("load_pair", "what meets under the load", Pair),
     Entry("load_surface", "what is on those faces", Surface,
           hint="An engine drips. Wipe it off, look again, then answer."),

@@ -6,7 +6,7 @@ from checklist_app.mechanics.lashing.pallet import Bearing
 from checklist_app.operations.check import Limit, State, Strength, check
 from checklist_app.operations.gear import Pallet
 from checklist_app.operations.graph import Day, NotApplicable, each
-from checklist_app.operations.lashing.choices import Passes
+from checklist_app.operations.lashing.choices import Lies, Passes
 from checklist_app.operations.usable import fit
 
 EUROPEAN = "European pallet"
@@ -27,15 +27,34 @@ def pallet_strength(mass_kg: float, pallet: Pallet, bearing: Bearing) -> Strengt
     return Strength(mass_kg, carries_kg if marked_kg is None else exact.least(carries_kg, marked_kg))
 
 
-def pallet_along_m(pallet: Pallet, base_length_m: float, base_width_m: float) -> float:
-    """What the pallet measures forwards: it lies with its longer side along the longer side of what stands on it."""
+def pallet_along_m(pallet: Pallet, base_length_m: float, base_width_m: float, pallet_lies: Lies) -> float:
+    """What the pallet measures forwards; where nobody said, its longer side along that of what stands on it."""
     longer_first = pallet.length_m >= pallet.width_m
-    return pallet.length_m if (base_length_m >= base_width_m) is longer_first else pallet.width_m
+    forwards = base_length_m >= base_width_m if pallet_lies is Lies.EITHER else pallet_lies is Lies.LENGTHWAYS
+
+    return pallet.length_m if forwards is longer_first else pallet.width_m
 
 
 def pallet_across_m(pallet: Pallet, pallet_along_m: float) -> float:
     """What the pallet measures from left to right."""
     return pallet.length_m + pallet.width_m - pallet_along_m
+
+
+def pallet_turned_too(
+    pallet_lies: Lies, pallet_along_m: float, pallet_across_m: float, base_length_m: float, base_width_m: float
+) -> bool:
+    """Whether it may lie the other way round: nobody said, and the feet would stand on it."""
+    return pallet_lies is Lies.EITHER and base_length_m <= pallet_across_m and base_width_m <= pallet_along_m
+
+
+def pallet_bears_along_m(pallet_along_m: float, pallet_across_m: float, pallet_turned_too: bool) -> float:
+    """What counts of the pallet forwards: its shorter side, where it may lie either way."""
+    return exact.least(pallet_along_m, pallet_across_m) if pallet_turned_too else pallet_along_m
+
+
+def pallet_bears_across_m(pallet_along_m: float, pallet_across_m: float, pallet_turned_too: bool) -> float:
+    """What counts of the pallet from left to right."""
+    return exact.least(pallet_along_m, pallet_across_m) if pallet_turned_too else pallet_across_m
 
 
 @check("feet on the pallet", unit="m", source="STATICS_LASHING", rule_set="what stands beyond the edge is not carried")

@@ -43,12 +43,13 @@ def least_class() -> LiftClass:
 
 
 def line_load_kg_m(
-    mass_kg: float, pallet: Pallet, cg_x_m: float, cg_y_m: float, pallet_along_m: float, pallet_across_m: float
+    mass_kg: float, pallet: Pallet, cg_x_m: float, cg_y_m: float, pallet_bears_along_m: float,
+    pallet_bears_across_m: float,
 ) -> float:
     """Load on the floor along the bearer that gets most."""
     even_kg_m = pallets.floor_line_load_kg_m(mass_kg + pallet.mass_kg, int(pallet.bearers), pallet.bearer_m)
 
-    return even_kg_m * pallets.uneven_bearing(abs(cg_x_m), pallet_along_m, abs(cg_y_m), pallet_across_m)
+    return even_kg_m * pallets.uneven_bearing(abs(cg_x_m), pallet_bears_along_m, abs(cg_y_m), pallet_bears_across_m)
 
 
 @check("floor under the bearers", unit="kg/m", source="STATICS_LASHING", rule_set="what the floor is said to take")
@@ -58,27 +59,30 @@ def floor_load(line_load_kg_m: float, floor_kg_m: float) -> Strength:
 
 
 def over_sides_m(
-    forks_apart_m: float, forks_enter: ForksEnter | None, cg_x_m: float, cg_y_m: float, pallet_along_m: float,
-    pallet_across_m: float,
+    forks_apart_m: float, forks_enter: ForksEnter | None, cg_x_m: float, cg_y_m: float, pallet_bears_along_m: float,
+    pallet_bears_across_m: float,
 ) -> float:
     """Level from the centre of gravity to the outer edge of the nearer fork, or to the edge of the pallet."""
     along = _enters(forks_enter) is ForksEnter.END
-    wide_m, off_m = (pallet_across_m, abs(cg_y_m)) if along else (pallet_along_m, abs(cg_x_m))
+    wide_m, off_m = (pallet_bears_across_m, abs(cg_y_m)) if along else (pallet_bears_along_m, abs(cg_x_m))
 
     return exact.least(forks_apart_m, wide_m) / 2.0 - off_m
 
 
 def over_tips_m(
     forks_reach_m: float | None, forks_enter: ForksEnter | None, cg_x_m: float, cg_y_m: float, pallet_along_m: float,
-    pallet_across_m: float, forks_apart_m: float,
+    pallet_across_m: float, pallet_turned_too: bool, forks_apart_m: float,
 ) -> float:
     """Level from the centre of gravity to the tips, or to the far edge of the pallet; the heavy end is at the tips."""
     if forks_reach_m is None:
         raise Waits(Missing("how far the forks reach under it", "forks_reach_m"))
     along = _enters(forks_enter) is ForksEnter.END
-    deep_m, off_m = (pallet_along_m, abs(cg_x_m)) if along else (pallet_across_m, abs(cg_y_m))
+    deep_m, other_m = (pallet_along_m, pallet_across_m) if along else (pallet_across_m, pallet_along_m)
+    over_m = _beyond_middle_m(forks_reach_m, deep_m)
+    if pallet_turned_too:
+        over_m = exact.least(over_m, _beyond_middle_m(forks_reach_m, other_m))
 
-    return exact.least(forks_reach_m, deep_m) - deep_m / 2.0 - off_m
+    return over_m - abs(cg_x_m if along else cg_y_m)
 
 
 def tilts_over_deg(over_sides_m: float, over_tips_m: float, cg_z_m: float, pallet: Pallet) -> float:
@@ -93,6 +97,10 @@ def tilts_over_deg(over_sides_m: float, over_tips_m: float, cg_z_m: float, palle
 def fork_tilt(tilts_over_deg: float) -> Limit:
     """What mast, tyres and ground tilt it, and what braking adds to that, against the tilt at which it goes over."""
     return Limit(FORK_TILT.value + BRAKING_DEG, tilts_over_deg)
+
+
+def _beyond_middle_m(forks_reach_m: float, deep_m: float) -> float:
+    return exact.least(forks_reach_m, deep_m) - deep_m / 2.0
 
 
 def _enters(forks_enter: ForksEnter | None) -> ForksEnter:

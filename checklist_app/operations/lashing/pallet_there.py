@@ -9,6 +9,7 @@ from checklist_app.operations.lashing.choices import Route
 from checklist_app.operations.lashing.lashed import Lashed
 from checklist_app.operations.lashing.legs import Legs
 from checklist_app.operations.lashing.pulls import greatest_pulls
+from checklist_app.operations.lashing.room import Room
 from checklist_app.operations.lashing.run import Runs
 
 
@@ -23,6 +24,11 @@ def load_face(pallet: Pallet | None) -> Face:
 def on_a_deck(load_face: Face) -> bool:
     """Nothing is made fast to a deck here."""
     return False
+
+
+def deck_room() -> Room | None:
+    """There is no deck yet."""
+    return None
 
 
 @when("van_gross_t", route=Route.VAN)

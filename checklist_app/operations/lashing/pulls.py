@@ -16,8 +16,8 @@ OnFace = tuple[Lashed, float, tuple[Runs, ...]]
 def greatest_pulls(
     rule_set: RuleSet, labels: Sequence[str], legs: Iterable[Legs], faces: Iterable[OnFace]
 ) -> tuple[float, ...]:
-    """Of each lashing the greatest pull of its legs over all runs on all faces; a tie-down pulls with its tension."""
-    most = {each.label: max((strand.tension_dan for strand in each.strands), default=0.0) for each in legs}
+    """Of each lashing the greatest pull of its legs over all runs on all faces; of a tie-down what it is drawn with."""
+    most = {each.label: each.drawn_dan for each in legs}
     for lashed, friction, held in faces:
         bare = prepared.prepared(replace(lashed.ways.rated.body, pulls=()))
         for run in (run for runs in held for run in runs.runs if _pulls_count(run)):

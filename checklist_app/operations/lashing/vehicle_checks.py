@@ -83,14 +83,27 @@ def headboard_rating(block_dan: float, blocked_by: BlockedBy, vehicle: Vehicle) 
     return Limit(label.weakest_dan({"the headboard": block_dan}), vehicle.headboard_dan)
 
 
-def outline_along_m(length_m: float, pallet_along_m: float | None) -> float:
+def outline_along_m(
+    length_m: float, pallet_along_m: float | None, pallet_across_m: float | None, pallet_turned_too: bool | None
+) -> float:
     """What load and pallet measure forwards, over all."""
-    return pallet_along_m if pallet_along_m is not None and pallet_along_m > length_m else length_m
+    return _outline_m(length_m, pallet_along_m, pallet_across_m, pallet_turned_too)
 
 
-def outline_across_m(width_m: float, pallet_across_m: float | None) -> float:
+def outline_across_m(
+    width_m: float, pallet_along_m: float | None, pallet_across_m: float | None, pallet_turned_too: bool | None
+) -> float:
     """What load and pallet measure from left to right, over all."""
-    return pallet_across_m if pallet_across_m is not None and pallet_across_m > width_m else width_m
+    return _outline_m(width_m, pallet_across_m, pallet_along_m, pallet_turned_too)
+
+
+def _outline_m(load_m: float, pallet_m: float | None, other_m: float | None, turned_too: bool | None) -> float:
+    """The longest that stands there; a pallet that may lie either way with its longer side."""
+    outline_m = load_m
+    for side_m in (pallet_m, other_m if turned_too else None):
+        if side_m is not None and side_m > outline_m:
+            outline_m = side_m
+    return outline_m
 
 
 def room_at_ends_m(behind_headboard_m: float, outline_along_m: float, vehicle: Vehicle) -> float:

@@ -78,14 +78,14 @@ def rear_axle(loaded_kg: float, loaded_place_m: float, vehicle: Vehicle) -> Stre
     return Strength(_added_kg("rear axles", rear_kg, vehicle), vehicle.rear_axle_kg)
 
 
-def bears_along_m(base_length_m: float, pallet_along_m: float | None) -> float:
+def bears_along_m(base_length_m: float, pallet_bears_along_m: float | None) -> float:
     """Length of the deck that bears: under the pallet, else from the front feet to the rear ones."""
-    return base_length_m if pallet_along_m is None else pallet_along_m
+    return base_length_m if pallet_bears_along_m is None else pallet_bears_along_m
 
 
-def bears_across_m(base_width_m: float, pallet_across_m: float | None) -> float:
+def bears_across_m(base_width_m: float, pallet_bears_across_m: float | None) -> float:
     """Width of the deck that bears."""
-    return base_width_m if pallet_across_m is None else pallet_across_m
+    return base_width_m if pallet_bears_across_m is None else pallet_bears_across_m
 
 
 def deck_line_load_kg_m(goods_kg: float, bears_along_m: float, cg_x_m: float, bears_across_m: float) -> float:

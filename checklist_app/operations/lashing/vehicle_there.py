@@ -13,6 +13,7 @@ from checklist_app.operations.lashing.choices import Route
 from checklist_app.operations.lashing.lashed import Blocked, Lashed, Standing, lashed
 from checklist_app.operations.lashing.legs import Legs
 from checklist_app.operations.lashing.pulls import greatest_pulls
+from checklist_app.operations.lashing.room import Room
 from checklist_app.operations.lashing.run import Governs, Runs, all_runs, governs, runs_of
 
 VAN = "van"
@@ -26,6 +27,16 @@ def load_face(pallet: Pallet | None) -> Face:
 def on_a_deck(load_face: Face) -> bool:
     """Lashings and blocks may be fast to the deck."""
     return True
+
+
+@at_nominal
+def deck_room(vehicle: Vehicle, behind_headboard_m: float, pallet_height_m: float, load_room: Room) -> Room | None:
+    """Where on the vehicle an anchor can be: from its headboard to its end, the load in the middle of its width."""
+    half_m = vehicle.deck_width_m / 2.0
+    return Room(
+        Vec(behind_headboard_m - vehicle.deck_length_m, -half_m, -pallet_height_m),
+        Vec(behind_headboard_m, half_m, load_room.high.z),
+    )
 
 
 @when("van_gross_t", route=Route.VAN)
@@ -92,14 +103,14 @@ def deck_lashed(
     return lashed(rule_set, Face.PALLET_ON_DECK, standing, legs, blocked, ends_off_m, pallet_height_m)
 
 
-def deck_half_length_m(pallet_along_m: float) -> float:
+def deck_half_length_m(pallet_bears_along_m: float) -> float:
     """From the middle of the pallet to its edge, forwards and rearwards."""
-    return pallet_along_m / 2.0
+    return pallet_bears_along_m / 2.0
 
 
-def deck_half_width_m(pallet_across_m: float) -> float:
+def deck_half_width_m(pallet_bears_across_m: float) -> float:
     """From the middle of the pallet to its edge, to the left and to the right."""
-    return pallet_across_m / 2.0
+    return pallet_bears_across_m / 2.0
 
 
 @kept

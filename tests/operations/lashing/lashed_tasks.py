@@ -17,6 +17,7 @@ from checklist_app.operations.lashing.choices import (
     Edges,
     FarEnd,
     ForksEnter,
+    Lies,
     Passes,
     Route,
     Tensioned,
@@ -110,7 +111,8 @@ def four(to: Body = Body.PALLET, **changes: Any) -> tuple[Row, ...]:
 LOAD: Row = {
     "day": Day("2026-11-25"), "mass_kg": 1000.0, "cg_x_m": 0.0, "cg_y_m": 0.0, "cg_z_m": 0.6, "length_m": 1.2,
     "width_m": 0.8, "height_m": 1.2, "stands": Stands.FEET, "base_length_m": 1.0, "base_width_m": 0.7,
-    "edge_gives_m": NONE, "pallet": skid(), "bearing": Bearing.FEET, "load_pair": Pair.BARE_METAL_ON_WOOD,
+    "edge_gives_m": NONE, "pallet": skid(), "bearing": Bearing.FEET,
+    "pallet_lies": Lies.LENGTHWAYS, "load_pair": Pair.BARE_METAL_ON_WOOD,
     "load_surface": Surface.CLEAN_DRY, "route": Route.ROAD, "rule_set": RuleSet.EN, "ends_off_m": 0.0,
 }
 FLOOR: Row = {

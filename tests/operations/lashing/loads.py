@@ -14,7 +14,7 @@ from checklist_app.operations import pallet_lashing, vehicle_lashing
 from checklist_app.operations.evaluate import Evaluation, assess
 from checklist_app.operations.gear import Gear, make
 from checklist_app.operations.graph import Day, NotUsed
-from checklist_app.operations.lashing.choices import BlockedBy, Blocks, Edges, FarEnd, Passes, Route, Tensioned
+from checklist_app.operations.lashing.choices import BlockedBy, Blocks, Edges, FarEnd, Lies, Passes, Route, Tensioned
 from checklist_app.operations.lashing.run import Run
 from checklist_app.operations.task import Key, Measured, Task
 
@@ -95,7 +95,8 @@ def load(lashings: Sequence[Row] = (), blocks: Sequence[Row] = (), **changes: An
     entries: Row = {
         "day": Day("2026-11-25"), "mass_kg": 1000.0, "cg_x_m": 0.0, "cg_y_m": 0.0, "cg_z_m": 0.5, "length_m": 1.8,
         "width_m": 1.8, "height_m": 1.5, "stands": Stands.FEET, "base_length_m": 1.6, "base_width_m": 1.6,
-        "edge_gives_m": NONE, "pallet": NONE, "bearing": Bearing.FEET, "load_pair": Pair.BARE_METAL_ON_WOOD,
+        "edge_gives_m": NONE, "pallet": NONE, "bearing": Bearing.FEET, "pallet_lies": Lies.LENGTHWAYS,
+        "load_pair": Pair.BARE_METAL_ON_WOOD,
         "load_surface": Surface.CLEAN_DRY, "load_friction": 0.3, "route": Route.ROAD, "waters": Waters.OPEN_OCEAN,
         "rule_set": RuleSet.EN, "vehicle": vehicle(), "deck_pair": Pair.SAWN_WOOD_ON_PLYWOOD,
         "deck_surface": Surface.CLEAN_DRY, "behind_headboard_m": 3.0, "other_kg": NONE,

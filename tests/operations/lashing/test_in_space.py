@@ -35,6 +35,7 @@ def oily(attached_m: float, rows: slice = slice(None), **changes: Any) -> Evalua
     """1000 kg on 1.0 × 0.7 m, μ 0.1, four diagonals of 1000 daN from one height; by road and over the open ocean."""
     lashings = four((0.45, 0.30, attached_m), (1.2, 1.1, 0.0))[rows]
     base = {"base_length_m": 1.0, "base_width_m": 0.7, "cg_z_m": 0.8, "load_friction": 0.1, "route": Route.SEA}
+    base["height_m"] = 2.0
     return nominal(load(lashings, waters=Waters.OPEN_OCEAN, **(base | changes)))
 
 

@@ -12,7 +12,7 @@ from checklist_app.operations.check import Limit, State, Strength, Verdict
 from checklist_app.operations.evaluate import Evaluation, assess
 from checklist_app.operations.gear import GearState
 from checklist_app.operations.graph import NotApplicable
-from checklist_app.operations.lashing.choices import BlockedBy, Blocks, ForksEnter, Passes
+from checklist_app.operations.lashing.choices import BlockedBy, Blocks, ForksEnter, Lies, Passes
 from checklist_app.operations.task import Task
 from checklist_app.operations.words import demand_said
 from tests.operations.lashing.lashed_tasks import (
@@ -130,9 +130,12 @@ def test_a_mark_for_an_even_load_says_nothing_of_feet() -> None:
     pytest.param({"base_length_m": 1.0, "base_width_m": 0.7}, 0.15, id="inside, by the sides"),
     pytest.param({"base_length_m": 1.4, "base_width_m": 0.7}, 0.0, id="just on the edge"),
     pytest.param({"base_length_m": 1.5, "base_width_m": 0.7}, -0.05, id="a foot beyond the end"),
-    pytest.param({"base_length_m": 0.7, "base_width_m": 1.3}, 0.05, id="the skid lies crosswise, as the load does"),
+    pytest.param({"base_length_m": 0.7, "base_width_m": 1.3, "pallet_lies": Lies.EITHER}, 0.05,
+                 id="the skid lies crosswise, as the load does"),
+    pytest.param({"base_length_m": 0.7, "base_width_m": 1.3, "pallet_lies": Lies.CROSSWISE}, 0.05, id="said so"),
+    pytest.param({"base_length_m": 1.2, "base_width_m": 0.7, "pallet_lies": Lies.CROSSWISE}, -0.1, id="turned"),
 ])
-def test_a_foot_beyond_the_edge_is_refused(base: dict[str, float], inside_m: float) -> None:
+def test_a_foot_beyond_the_edge_is_refused(base: dict[str, Any], inside_m: float) -> None:
     found = packed(on_pallet(**base)).check("overhang")
     assert found.outcome == pytest.approx((0.0, inside_m, False), abs=1e-12)
     assert found.verdict is (Verdict.OVER if inside_m < -1e-9 else Verdict.WITHIN)

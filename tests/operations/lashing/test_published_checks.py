@@ -88,7 +88,8 @@ def test_derived_a_short_crate_over_1100_lb_wants_two_whatever_one_carries() -> 
 ])
 def test_aggregate_of_chains_of_grade_70(rows: list[dict[str, Any]], share: float) -> None:
     """10 000 lb, chain of 3/8 in and grade 70: 6600 lb each."""
-    chained = tuple({**row, "lashing_item": strap(wll_kg=6600.0 * LB), "anchor_dan": 20000.0} for row in rows)
+    chain = strap(lc_dan=None, wll_kg=6600.0 * LB)
+    chained = tuple({**row, "lashing_item": chain, "anchor_dan": 20000.0} for row in rows)
     task = on_pallet(chained, mass_kg=10000.0 * LB, **US)
     assert utilisation(outcome(task, "aggregate_wll")) == pytest.approx(share, rel=1e-9)
 
