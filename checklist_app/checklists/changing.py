@@ -10,7 +10,7 @@ from checklist_app.checklists.made import Made
 from checklist_app.checklists.picked import state_of
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.rows import add, copy
-from checklist_app.checklists.running import Running, running
+from checklist_app.checklists.running import Running, running, under_way
 from checklist_app.checklists.tags import why_out
 from checklist_app.checklists.values import Value
 from checklist_app.checklists.world import World
@@ -26,9 +26,13 @@ def lashes(now: Running) -> bool:
     return LASHING in now.table.groups
 
 
-def in_store(world: World) -> Store:
-    """Lashings and mats that may be used today, and are marked; what is due for examination is not among them."""
-    items = [item for _, item in sorted(world.items("gear").items()) if not why_out(item)]
+def in_store(world: World, now: Running) -> Store:
+    """Lashings and mats that may be used today, are marked, and hold nothing in another task that is under way.
+
+    What is due for examination is not among them.
+    """
+    taken = {item.subject for other in under_way(world) if other.id != now.id for item in other.items.values()}
+    items = [item for _, item in sorted(world.items("gear").items()) if not why_out(item) and item.subject not in taken]
     lashings = tuple(gear for item in items if isinstance(gear := _gear(item, Lashing.kinds), Lashing)
                      and item.state.due)
     mats = tuple(gear for item in items if isinstance(gear := _gear(item, Mat.kinds), Mat))

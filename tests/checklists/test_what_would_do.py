@@ -3,6 +3,7 @@ import re
 
 import pytest
 
+from checklist_app.checklists.changing import in_store
 from checklist_app.checklists.running import running
 from checklist_app.mechanics.lashing.rule_sets import RULES, RuleSet
 from checklist_app.operations.check import Verdict
@@ -96,3 +97,16 @@ def test_what_nobody_offered_is_not_taken(sliding: tuple[Shop, str]) -> None:
     given = shop.post(f"/tasks/{task}/change", {"take": "A magnet"})
 
     assert given.status == 409 and given.keep == () and "answered in between" in given.html
+
+
+def test_what_holds_another_load_under_way_is_not_in_the_store() -> None:
+    shop, task = lashed_with(3, 4, surface="oil or grease")
+    before = {gear.id for gear in in_store(shop.world, running(shop.world, task)).lashings}
+    other = lashed.begin(shop, lashed.PALLET)
+    row = lashed.add(shop, other)
+    free = sorted(before - {"L-01", "L-02", "L-03", "L-04"})[0]
+    lashed.pick(shop, other, f"lashing.{row}.lashing_item", f"gear/{free}")
+
+    after = {gear.id for gear in in_store(shop.world, running(shop.world, task)).lashings}
+    assert before - after == {free}
+    assert free in {gear.id for gear in in_store(shop.world, running(shop.world, other)).lashings}

@@ -42,7 +42,7 @@ def change(request: Request, world: World, task: str) -> Answer:
         return missing(request, NO_LASHING)
     if request.method != "POST":
         return _show(request, world, now)
-    found = advice(now.evaluation, in_store(world))
+    found = advice(now.evaluation, in_store(world, now))
     able = {each.change.words: each.change for each in found.tried if each.holds}
     wanted = able.get(request.one("take"))
     if wanted is None or wanted.effort is Effort.CLEAN:
@@ -61,7 +61,7 @@ def _next(now: Running, wanted: Change) -> str:
 
 
 def _show(request: Request, world: World, now: Running, fault: str = "", status: int = 200) -> Answer:
-    found = advice(now.evaluation, in_store(world))
+    found = advice(now.evaluation, in_store(world, now))
     below = stands_below_m(now.evaluation) if not (found.holds or found.waits) else None
     shown = frame(request, f"What would make it hold, {now.title}", "What would make it hold",
                   f"{stage_number(now, STAGE)}, {now.title}", stage_href(now, STAGE), "Back to the numbers")

@@ -9,7 +9,8 @@ from checklist_app.mechanics.lashing.friction import Pair, Surface
 from checklist_app.mechanics.lashing.transport import Direction
 from checklist_app.operations.gear import Gear, Lashing, Pallet
 from checklist_app.operations.lashing.change import Change, Effort, Row, Store, plain
-from checklist_app.operations.lashing.choices import BlockedBy, Blocks, Edges, FarEnd
+from checklist_app.operations.lashing.choices import BlockedBy, Blocks, Edges, FarEnd, Lies
+from checklist_app.operations.lashing.on_pallet import pallet_across_m, pallet_along_m
 from checklist_app.operations.task import Key, Task
 
 FACES = {"load": "under the load", "deck": "on the deck"}
@@ -17,6 +18,7 @@ CLEAN = (Surface.CLEAN_DRY, Surface.CLEAN_WET)
 DIRECT = (Kind.DIAGONAL, Kind.SLOPE)
 STEP_M, APART_M, INSIDE_M = 0.2, 0.2, 0.05
 MOST_STEPS, MOST_MORE = 4, 8
+BLOCK_APART_M = 0.1
 CHOCK_HEIGHT_M, ROUND_DAN = 0.05, 50.0
 SIDES = {
     Direction.FORWARD: (Blocks.FORWARD, 1.0, 0.0), Direction.REAR: (Blocks.REAR, -1.0, 0.0),
@@ -36,9 +38,11 @@ def cleaner(task: Task) -> Iterator[Change]:
 
 
 def mats(task: Task, store: Store) -> Iterator[Change]:
-    """A mat between clean faces; what was measured without it goes."""
+    """A mat between clean faces; where friction was measured it counts, and nobody has measured it on the mat."""
     for face, where in FACES.items():
         pair = Key(f"{face}_pair")
+        if plain(task.answers.get(Key(f"{face}_friction"))) is not None:
+            continue
         if not store.mats or task.answers.get(Key(f"{face}_surface")) not in CLEAN or pair not in task.answers:
             continue
         if task.answers[pair] is not Pair.MAT:
@@ -47,8 +51,9 @@ def mats(task: Task, store: Store) -> Iterator[Change]:
 
 
 def moved(task: Task) -> Iterator[Change]:
-    """Direct lashings higher or lower on the load, all of them alike."""
+    """Direct lashings higher or lower on the load, all of them alike; those of its pallet stay where they are."""
     rows = [row for row in task.rows.get("lashing", ()) if task.answers.get(Key("put_on", row)) in DIRECT
+            and task.answers.get(Key("from_body", row)) is Body.LOAD
             and plain(task.answers.get(Key("at_z_m", row))) is not None]
     top_m = plain(task.answers.get(Key("height_m")))
     if not rows or top_m is None:
@@ -72,7 +77,7 @@ def more(task: Task, store: Store) -> Iterator[Change]:
         if model is None or not items:
             continue
         places = _places(task, models)
-        pair = kind is not Kind.TIE_DOWN or task.answers.get(Key("far_end", model)) is not FarEnd.MIRRORED
+        pair = _has_image(task, model)
         for number in range(1, 1 + min(MOST_MORE, len(items) // (1 + pair), len(places))):
             shifts = places[:number]
             rows = [row for shift in shifts for row in _at(task, model, shift, pair)]
@@ -117,17 +122,39 @@ def blocked(task: Task, lacking: dict[Direction, tuple[float, bool]]) -> Iterato
         for direction, (dan, on_deck) in lacking.items():
             blocks, x, y = SIDES[direction]
             holds = -(-dan * factor // ROUND_DAN) * ROUND_DAN
-            over = on_deck and isinstance(pallet, Pallet)
-            half = (pallet.length_m, pallet.width_m) if over else (length_m, width_m)  # type: ignore[union-attr]
+            over = (length_m, width_m)
+            if on_deck and isinstance(pallet, Pallet):
+                lies = task.answers.get(Key("pallet_lies"), Lies.EITHER)
+                along_m = pallet_along_m(pallet, length_m, width_m, lies)
+                over = (along_m, pallet_across_m(pallet, along_m))
+            place = _free_place(task, blocks, x * over[0] / 2.0, y * over[1] / 2.0, over)
+            if place is None:
+                return
             rows.append(Row("block", answers={
                 "blocked_by": BlockedBy.CHOCK, "blocks": blocks,
                 "block_on": Body.DECK if on_deck or not isinstance(pallet, Pallet) else Body.PALLET,
-                "block_dan": holds, "block_x_m": x * half[0] / 2.0, "block_y_m": y * half[1] / 2.0,
+                "block_dan": holds, "block_x_m": place[0], "block_y_m": place[1],
                 "block_z_m": CHOCK_HEIGHT_M,
             }))
             words.append(f"{direction.value} {holds:.0f} daN")
         yield Change(Effort.BLOCK, f"A chock or timber tight at the foot that holds {'; '.join(words)}",
                      rows=tuple(rows), then="Nailed, screwed or bolted: what it holds is worked out, not guessed.")
+
+
+def _free_place(
+    task: Task, blocks: Blocks, x_m: float, y_m: float, over: tuple[float, float]
+) -> tuple[float, float] | None:
+    """The middle of that edge, else beside it, where no block of that way stands yet; None where there is no room."""
+    there = [
+        (plain(task.answers.get(Key("block_x_m", row))), plain(task.answers.get(Key("block_y_m", row))))
+        for row in task.rows.get("block", ()) if task.answers.get(Key("blocks", row)) is blocks
+    ]
+    for share in (0.0, 0.25, -0.25, 0.4, -0.4):
+        place = (x_m, y_m + share * over[1]) if y_m == 0.0 else (x_m + share * over[0], y_m)
+        if all(abs(place[0] - (x or 0.0)) > BLOCK_APART_M or abs(place[1] - (y or 0.0)) > BLOCK_APART_M
+               for x, y in there):
+            return place
+    return None
 
 
 def alike(task: Task, row: str | None, store: Store) -> tuple[Lashing, ...]:
@@ -153,6 +180,19 @@ def _places(task: Task, models: Sequence[str]) -> list[float]:
             if -half_m <= place <= half_m and all(abs(place - other) > APART_M / 2.0 for other in there):
                 free.append(shift)
     return free
+
+
+def _has_image(task: Task, model: str) -> bool:
+    """Whether its mirror image on the other side lies elsewhere; of a strap over the middle it is the strap itself."""
+    names = ["at", "anchor"]
+    if task.answers.get(Key("put_on", model)) not in DIRECT:
+        if task.answers.get(Key("far_end", model)) is FarEnd.MIRRORED:
+            return False
+        names += ["far_at", "far_anchor"]
+    points = {tuple(round(plain(task.answers.get(Key(f"{name}_{axis}_m", model))) or 0.0, 2) for axis in "xyz")
+              for name in names}
+
+    return {(x, -y, z) for x, y, z in points} != points
 
 
 def _at(task: Task, model: str, shift: float, pair: bool) -> list[dict[str, Any]]:

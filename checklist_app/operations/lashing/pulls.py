@@ -33,9 +33,9 @@ def _pulls_count(run: Run) -> bool:
 
 
 def _pulls(rule_set: RuleSet, lashed: Lashed, bare: Prepared, friction: float, run: Run) -> tuple[float, ...]:
-    """At what is asked; where it does not hold, at the most that it withstands."""
+    """At what is asked; where it does not hold, at the most that it withstands, which may be nothing at all."""
     if not run.held.holds:
-        return run.held.pulls_dan
+        return run.held.pulls_dan or (0.0,) * len(lashed.rows)
     rules, way = RULES[rule_set], run.asked.direction.way
     share = 1.0 / run.asked.fs if rules.tie_downs_count else 0.0
     if run.asked.slides:

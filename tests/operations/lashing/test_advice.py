@@ -3,16 +3,31 @@
 import pytest
 
 from checklist_app.mechanics.lashing.crossing import Body
+from checklist_app.mechanics.lashing.direct import Kind
 from checklist_app.mechanics.lashing.friction import Pair, Surface
+from checklist_app.mechanics.lashing.transport import Direction
 from checklist_app.operations.check import Verdict, overall
 from checklist_app.operations.evaluate import assess
 from checklist_app.operations.gear import make
 from checklist_app.operations.lashing.advice import HOLDS, advice, counted
-from checklist_app.operations.lashing.change import Effort, Store, applied
+from checklist_app.operations.lashing.candidates import blocked, mats, more, moved
+from checklist_app.operations.lashing.change import Effort, Store, applied, plain
+from checklist_app.operations.lashing.choices import Blocks, FarEnd, Lies
 from checklist_app.operations.lashing.lay_flat import stands_below_m
 from checklist_app.operations.table import Table
 from checklist_app.operations.task import Key, Task
-from tests.operations.lashing.lashed_tasks import PALLET, VEHICLE, four, on_pallet, on_vehicle, strap, tie_down
+from tests.operations.lashing.lashed_tasks import (
+    PALLET,
+    VEHICLE,
+    at,
+    block,
+    diagonal,
+    four,
+    on_pallet,
+    on_vehicle,
+    strap,
+    tie_down,
+)
 
 STRAPS = tuple(strap(f"L-{number}") for number in range(10, 20))
 FULL = Store(STRAPS, (make("mat", "M-1", {"thickness_mm": 8.0}),))
@@ -84,6 +99,57 @@ def test_a_mat_is_never_laid_on_oil() -> None:
     changes = [each.change for each in advice(assess(table, task), FULL).tried]
 
     assert all(Pair.MAT not in each.answers.values() for each in changes)
+
+
+def places(task: Task) -> list[tuple[float, ...]]:
+    """Of each row where its ends are, in whole centimetres; a strap over the middle is the same from either side."""
+    found = []
+    for row in task.rows["lashing"]:
+        x, y, z, ax, ay, az = (
+            plain(task.answers[Key(f"{name}_{axis}_m", row)]) for name in ("at", "anchor") for axis in "xyz")
+        over = task.answers[Key("put_on", row)] is Kind.TIE_DOWN
+        ends = (x, abs(y), z, ax, abs(ay), az) if over else (x, y, z, ax, ay, az)
+        found.append(tuple(round(100.0 * each) for each in ends))
+    return found
+
+
+LEVEL = {**at("at", -0.5, 0.0, 0.1), **at("anchor", -0.7, 0.0, 0.0)}
+OVER = {"far_end": FarEnd.GIVEN, **at("far_at", 0.0, -0.35, 1.2), **at("far_anchor", 0.0, -0.35, 0.0)}
+
+
+@pytest.mark.parametrize("task", [
+    pytest.param(on_pallet((diagonal(put_on=Kind.SLOPE, **LEVEL, **WEAK),), mass_kg=2000.0, cg_z_m=0.3), id="slope"),
+    pytest.param(on_pallet((tie_down(**OVER),)), id="both ends measured"),
+])
+def test_no_two_lashings_are_offered_at_one_place(task: Task) -> None:
+    """In the middle of the load, and over it, the mirror image is the lashing itself."""
+    for change in more(task, FULL):
+        found = places(applied(task, change))
+        assert len(set(found)) == len(found)
+
+
+def test_a_lashing_of_the_pallet_is_not_moved_up_the_load() -> None:
+    task = on_vehicle(four(Body.DECK, **WEAK) + four(Body.DECK, from_body=Body.PALLET, at_z_m=-0.05), cg_z_m=1.1)
+    heights = [row for change in moved(task) for _, row in change.answers]
+    assert set(heights) == {"1", "2", "3", "4"}
+
+
+def test_a_mat_is_not_offered_where_friction_was_measured_without_it() -> None:
+    assert list(mats(on_pallet(load_friction=0.2), FULL)) == []
+    assert len(list(mats(on_pallet(), FULL))) == 1
+
+
+def test_a_second_chock_stands_beside_the_first() -> None:
+    task = on_pallet(blocks=(block(Blocks.FORWARD),))
+    (row,) = next(blocked(task, {Direction.FORWARD: (500.0, False)})).rows
+    assert (row.answers["block_x_m"], row.answers["block_y_m"]) == pytest.approx((0.5, 0.175))
+
+
+def test_a_chock_on_the_deck_stands_at_the_edge_of_the_pallet_as_it_lies() -> None:
+    for lies, ahead_m in ((Lies.LENGTHWAYS, 0.7), (Lies.CROSSWISE, 0.5)):
+        task = on_vehicle(pallet_lies=lies)
+        (row,) = next(blocked(task, {Direction.FORWARD: (500.0, True)})).rows
+        assert row.answers["block_x_m"] == pytest.approx(ahead_m)
 
 
 def test_what_holds_needs_nothing_and_what_waits_is_not_guessed() -> None:

@@ -19,6 +19,7 @@ from tests.operations.lashing.lashed_tasks import (
     block,
     european,
     four,
+    lorry,
     on_pallet,
     on_vehicle,
     strap,
@@ -104,6 +105,18 @@ def test_an_anchor_takes_all_that_was_read_however_little_of_it_counts() -> None
     assert ev["pull_tension_dan[1]"] == 1250.0
     assert ev.check("lashing_strength[1]").outcome == Strength(2000.0, 1500.0)
     assert ev.check("lashing_strength[1]").verdict is Verdict.OVER
+
+
+def test_a_load_that_its_tie_downs_pull_over_is_refused_in_words() -> None:
+    """At half of LC, 2500 daN a strand aslant forwards, it does not stand; a diagonal beside them takes nothing."""
+    aslant = {**at("at", 0.3, 0.3, 1.2), **at("anchor", 2.5, 0.3, 0.0), "anchor_dan": 5000.0}
+    item = strap(lc_dan=5000.0, stf_dan=600.0)
+    rows = (tie_down(to=Body.DECK, lashing_item=item, **aslant), ON_DECK[0])
+    ev = nominal(on_vehicle(rows, cg_x_m=0.45, vehicle=lorry(anchor_dan=5000.0)))
+    (run,) = (each for each in ev["held_load[to the left]"].runs if "half of LC" in each.held.title)
+    assert run.held.have == 0.0 and run.held.pulls_dan == ()
+    assert "nothing withstands any push that way" in str(ev.check("tipping[to the left]").outcome)
+    assert ev.verdict not in PASSED
 
 
 def test_no_label_rates_a_lashing_above_its_lc() -> None:
