@@ -11,8 +11,7 @@ import pytest
 from hypothesis import settings
 
 from checklist_app.commands.demo import fill
-from checklist_app.demo.data import table
-from checklist_app.demo.lifts import carry_out
+from checklist_app.demo.carry_out import carry_out, scripts
 
 Report = TypeVar("Report", pytest.TestReport, pytest.CollectReport)
 BROWSERS = ("chromium", "chromium-browser", "google-chrome")
@@ -37,7 +36,7 @@ def filled_yard(tmp_path_factory: pytest.TempPathFactory) -> Path:
     """A folder with the whole demonstration, its lifts carried out. It is filled once: copy it before changing it."""
     folder, now = tmp_path_factory.mktemp("filled") / "yard", datetime.now(UTC)
     fill(folder, now)
-    carry_out(folder, now, table("lifts")["lift"])
+    carry_out(folder, now, scripts())
 
     return folder
 

@@ -9,8 +9,8 @@ from datetime import UTC, datetime
 from pathlib import Path
 
 from checklist_app.demo.data import PINS, pins, table
-from checklist_app.demo.lifts import BEGUN, Begun
 from checklist_app.demo.registers import fill_items, fill_people, fill_quarantine
+from checklist_app.demo.work import BEGUN, Begun
 from checklist_app.records.accounts import Accounts
 from checklist_app.records.pins import SHORTEST, pin_fault
 from checklist_app.records.seal import DEMONSTRATION
@@ -43,11 +43,11 @@ def fill(folder: Path, now: datetime | None = None) -> dict[str, dict[str, str]]
 
 
 def begin_lifts(folder: Path) -> "subprocess.Popen[bytes] | None":
-    """Carry out the finished lifts beside the server, in a process of their own: it answers meanwhile."""
+    """Carry out lifts and lashings beside the server, in a process of their own: it answers meanwhile."""
     if Begun(folder / BEGUN).all_done:
         return None
-    print("Twelve finished lifts are being carried out now; they appear under Records within a minute.", flush=True)
-    command = [sys.executable, "-m", "checklist_app.demo.lifts", str(folder)]
+    print("Lifts and lashings are being carried out now; they appear under Records within two minutes.", flush=True)
+    command = [sys.executable, "-m", "checklist_app.demo.carry_out", str(folder)]
     return subprocess.Popen(command, stdin=subprocess.DEVNULL, start_new_session=True)
 
 

@@ -50,7 +50,7 @@ class Phone:
     def _seen(self, response: TestResponse, path: str) -> TestResponse:
         """What the app did not take would leave a hole in the demonstration."""
         if response.status_code not in (200, 303):
-            raise RuntimeError(f"{path}: {response.status} {response.get_data(as_text=True)[:2000]}")
+            raise RuntimeError(f"{path}: {response.status} {response.get_data(as_text=True)}")
         found = TOKEN.search(response.get_data(as_text=True))
         if found is not None:
             self.token = found.group(1)

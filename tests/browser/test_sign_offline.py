@@ -7,7 +7,7 @@ from PIL import Image
 from playwright.sync_api import Browser, expect
 
 from checklist_app.checklists.entry import Entry
-from checklist_app.demo.lifts import BEGUN
+from checklist_app.demo.work import BEGUN
 from checklist_app.records.store import Arrival, Store
 from tests.browser import journey
 from tests.browser.phone import Phone, phone_of, quarantine

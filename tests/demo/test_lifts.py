@@ -1,4 +1,4 @@
-"""The finished lifts: carried out by the real code, every kind of ending among them."""
+"""The finished lifts and lashings: carried out by the real code, every kind of ending among them."""
 
 from collections import Counter
 from datetime import UTC, datetime, timedelta
@@ -9,9 +9,11 @@ from pypdf import PdfReader
 from checklist_app.checklists.holds import hold_states
 from checklist_app.checklists.running import running
 from checklist_app.commands.demo import begin_lifts, fill
+from checklist_app.demo.carry_out import carry_out, scripts
 from checklist_app.demo.data import table
-from checklist_app.demo.lifts import BEGUN, Begun, Lift, Script, carry_out, signers
+from checklist_app.demo.lifts import Lift
 from checklist_app.demo.phone import Clock, Phone
+from checklist_app.demo.work import BEGUN, LIFT, Begun, Script, signers
 from checklist_app.operations.check import Verdict
 from checklist_app.records.card_table import Card
 from checklist_app.records.store import Store
@@ -28,9 +30,9 @@ def today() -> str:
     return datetime.now(UTC).date().isoformat()
 
 
-def test_fourteen_records_stand_and_every_kind_of_ending_is_among_them(yard: Store) -> None:
+def test_sixteen_records_stand_and_every_kind_of_ending_is_among_them(yard: Store) -> None:
     endings = Counter(card.closing for card in cards(yard))
-    assert endings == {"completed": 10, "abandoned": 2, "stopped": 1, "carried out without sign-off": 1}
+    assert endings == {"completed": 12, "abandoned": 2, "stopped": 1, "carried out without sign-off": 1}
 
 
 def test_refused_lifts_are_kept_with_the_verdict_that_refused_them(yard: Store) -> None:
@@ -49,7 +51,7 @@ def test_one_sign_off_went_void_and_was_given_again(yard: Store) -> None:
 
 def test_the_chain_of_records_holds(yard: Store) -> None:
     checked = verify(yard)
-    assert checked.records == 14
+    assert checked.records == 16
     assert checked.faults == ()
 
 
@@ -59,10 +61,9 @@ def test_dates_lie_in_the_last_weeks_oldest_first(yard: Store) -> None:
     assert (datetime.now(UTC).date() - timedelta(days=45)).isoformat() < days[0] and days[-1] < today()
 
 
-def test_one_task_is_under_way_and_waits_for_its_release(yard: Store) -> None:
+def test_one_lift_is_under_way_and_waits_for_its_release(yard: Store) -> None:
     world = DatabaseWorld(yard, today())
-    (task,) = world.tasks()
-    found = running(world, task)
+    (found,) = [now for task in world.tasks() if (now := running(world, task)).procedure.operation == LIFT]
     assert found.load is not None and found.load.id == "GS-150"
     assert found.evaluation.verdict in (Verdict.WITHIN, Verdict.CLOSE)
     assert [state.signed for state in hold_states(world, found)] == [False, False]
@@ -70,7 +71,7 @@ def test_one_task_is_under_way_and_waits_for_its_release(yard: Store) -> None:
 
 def test_every_pdf_says_that_it_is_a_demonstration(yard: Store) -> None:
     papers = sorted(yard.records.glob("*.pdf"))
-    assert len(papers) == 14
+    assert len(papers) == 16
     for paper in papers:
         assert all("DEMONSTRATION" in page.extract_text().upper() for page in PdfReader(paper).pages), paper.name
 
@@ -84,16 +85,21 @@ def test_the_lift_outdoors_tells_its_zone_and_its_wind_on_paper(yard: Store) -> 
     assert "gust pushes 38 N" in words and "Gust outdoors" in words and "Swing out of plumb" in words
 
 
+def test_what_is_under_way_comes_first_and_the_rest_by_its_days() -> None:
+    days = [script["day"] for script in scripts()]
+    assert days[:2] == [0, 0] and days[2:] == sorted(days[2:]) and all(day < 0 for day in days[2:])
+
+
 def test_what_is_done_is_not_done_again(yard: Store) -> None:
     assert Begun(yard.folder / BEGUN).all_done
     assert begin_lifts(yard.folder) is None
 
 
 def test_a_demonstration_that_was_cut_off_gives_up_the_open_lift_and_goes_on(tmp_path: Path) -> None:
-    folder, now, scripts = tmp_path / "yard", datetime.now(UTC), table("lifts")["lift"][1:4]
+    folder, now, lifts = tmp_path / "yard", datetime.now(UTC), table("lifts")["lift"][1:4]
     fill(folder, now)
-    cut_off_after_begin(folder, now, scripts[0])
-    carry_out(folder, now, scripts[::2])
+    cut_off_after_begin(folder, now, lifts[0])
+    carry_out(folder, now, lifts[::2])
     assert [(card.title, card.closing) for card in cards(Store(folder))] == [
         ("Vertical pump 250 VP-250", "abandoned"), ("Vertical pump 400 VP-400", "abandoned")]
     assert len(Begun(folder / BEGUN).tasks) == 3 and Begun(folder / BEGUN).all_done
