@@ -53,6 +53,7 @@ def check_words(running: Running, name: str) -> str:
 def _words(procedure: Procedure, name: str) -> str:
     prompt = procedure.prompt(name)
     if prompt is not None and prompt.words:
-        return prompt.words.rstrip("?")
+        line = f"{prompt.line[:1].lower()}{prompt.line[1:]}, " if prompt.line else ""
+        return line + prompt.words.rstrip("?")
     entry = OPERATIONS[procedure.operation].table.entries.get(name)
     return entry.words if entry is not None else name

@@ -15,6 +15,9 @@ from checklist_app.records.figures import capacity
 from checklist_app.records.people import name_of
 
 CARRIES = frozenset({"gear", "machine"})
+MARKED = (("lc_dan", "LC", "daN"), ("stf_dan", "STF", "daN"), ("wll_kg", "WLL", "kg"),
+          ("breaking_kn", "breaks at", "kN"), ("rated_kg", "", "kg"), ("payload_kg", "payload", "kg"))
+RATED_BY = {"lashing_item": "lashing_strength", "vehicle": "payload"}
 
 
 def kit(world: World, now: Running, found: Mapping[str, Any]) -> list[dict[str, Any]]:
@@ -37,7 +40,10 @@ def piece(world: World, now: Running, path: tuple[str, ...], item: Item, found: 
 
 
 def plate(item: Item) -> str:
-    """The rating on the plate: one WLL, or one for each angle."""
+    """The rating on the plate: one WLL, or one for each angle; of what lashes and carries what stands on it."""
+    if marked := [f"{words} {said(float(item.facts[name]), unit)}".strip() for name, words, unit in MARKED
+                  if item.facts.get(name)]:
+        return ", ".join(marked)
     if item.facts.get("wll_t"):
         return said(float(item.facts["wll_t"]), "t")
     rows = item.facts.get("ratings", ())
@@ -51,8 +57,8 @@ def length(item: Item) -> str:
 def used(now: Running, path: tuple[str, ...], found: Mapping[str, Any]) -> str:
     """The capacity that the strength check of this slot held the demand against."""
     row = now.read.labels.get(path[1]) if len(path) == 3 else None
-    check = next((check for check in found["checks"]
-                  if check["quantity"] == f"{path[-1]}_strength" and check["row"] == row), None)
+    name = RATED_BY.get(path[-1], f"{path[-1]}_strength")
+    check = next((check for check in found["checks"] if check["quantity"] == name and check["row"] == row), None)
     if check is None or check["capacity"] is None:
         return ""
 

@@ -1,5 +1,6 @@
 """The answers of a record: stage by stage, each with how it is known, who said it and when."""
 
+from collections import Counter
 from collections.abc import Iterator
 from typing import Any
 
@@ -17,8 +18,11 @@ WITH_REASON = frozenset({"dont_know", "not_used"})
 
 
 def answers(world: World, now: Running) -> list[dict[str, Any]]:
-    """Every question that was asked, answered or not."""
-    return [answer(world, now, place) for place in places(now.procedure, now.folded) if now.is_asked(place)]
+    """Every question that was asked, answered or not; one that a stage asks twice says under what."""
+    told = [answer(world, now, place) for place in places(now.procedure, now.folded) if now.is_asked(place)]
+    times = Counter((one["stage"], one["question"]) for one in told)
+    return [one | {"question": f"{one['step']}: {one['question']}"} if times[one["stage"], one["question"]] > 1 else one
+            for one in told]
 
 
 def answer(world: World, now: Running, place: Place) -> dict[str, Any]:
@@ -39,7 +43,8 @@ def found(world: World, now: Running, place: Place) -> tuple[str, str, str]:
     if path in now.faults and value is not None:
         return UNREADABLE, value_words(value, world), now.faults[path]
     if value is not None:
-        return ANSWERED, value_words(value, world), "; ".join(notes(world, now, place, value))
+        none = place.prompt.none_words if value["type"] == "not_used" else ""
+        return ANSWERED, none or value_words(value, world), "; ".join(notes(world, now, place, value))
     fill = now.read.sources.get(Key(place.prompt.name, now.read.labels.get(place.row)))
 
     return (FILLED, filled(now, place, fill.text), fill.source) if fill is not None else (OPEN, "", "")

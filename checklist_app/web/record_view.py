@@ -13,10 +13,11 @@ from checklist_app.checklists.picture import drawn
 from checklist_app.checklists.signing import HOW_WORDS
 from checklist_app.checklists.words import day
 from checklist_app.operations.svg import svg
-from checklist_app.records import chain, figures, pictures, slung
+from checklist_app.records import chain, figures, lashed, pictures, slung
 from checklist_app.records.after_seal import came_after
 from checklist_app.records.chain import Sealed
 from checklist_app.records.moments import moment
+from checklist_app.records.saying import says_of
 from checklist_app.records.search import Wanted
 from checklist_app.records.store import Store
 from checklist_app.web import current
@@ -51,8 +52,8 @@ def page_number(asked: MultiDict[str, str]) -> int:
 def search_title(one: Wanted) -> str:
     """The heading: what was asked for."""
     if one.gear:
-        return f"Every lift with {one.gear}"
-    return f"Every lift with a word by {one.person}" if one.person else "Records"
+        return f"Every record with {one.gear}"
+    return f"Every record with a word by {one.person}" if one.person else "Records"
 
 
 def questions(one: Wanted) -> list[dict[str, Any]]:
@@ -95,7 +96,8 @@ def view(record: Mapping[str, Any], one: Sealed, store: Store) -> dict[str, Any]
     return {
         "governs": checked(check) if check is not None else None, "checks": [checked(each) for each in ranked],
         "drawing": drawings(record), "rules": slung.rules(record), "legs": slung.legs(record),
-        "hooks": slung.hooks(record), "signoffs": [signed(each, store) for each in record["signoffs"]],
+        "hooks": slung.hooks(record), "lashed": lashings(record),
+        "signoffs": [signed(each, store) for each in record["signoffs"]],
         "guests": [{**each, "drawn": ink.shown(store.parts.get(each["ink"]))} for each in record.get("guests", ())],
         "seal_words": f"SEALED · {day(record['sealed_at']).upper()} · ",
         "fingerprint": figures.grouped(one.digest, 64), "previous": figures.grouped(record["previous"], 64),
@@ -105,6 +107,12 @@ def view(record: Mapping[str, Any], one: Sealed, store: Store) -> dict[str, Any]
         "waits": [{"name": each["name"], "why": each["value"]} for each in record["evaluation"]["waiting_words"]],
         "refused": [{"name": each["name"], "why": each["value"]} for each in record["evaluation"]["refused"]],
     }
+
+
+def lashings(record: Mapping[str, Any]) -> dict[str, Any]:
+    """How the load was lashed; empty lists where nothing was."""
+    return {"heading": says_of(record).how, "sentences": lashed.sentences(record),
+            "lashings": lashed.lashings(record), "blocks": lashed.blocks(record)}
 
 
 def checked(check: figures.Check) -> dict[str, Any]:

@@ -73,7 +73,7 @@ def test_a_stranger_is_sent_to_sign_in(nobody: Visitor, store: Store) -> None:
 
 def test_the_auditor_searches_by_gear_and_opens_the_record(auditor: Visitor) -> None:
     found = auditor.get("/records?gear=R-21&closing=completed")
-    assert "Every lift with R-21" in found.text and "1 lift, highest" in found.text
+    assert "Every record with R-21" in found.text and "1 record, highest" in found.text
     assert "abandoned</td>" not in found.text
 
 

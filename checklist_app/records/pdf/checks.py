@@ -1,6 +1,6 @@
 """The checks on paper: all in one table, then each with its working and the source of its limit."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from typing import Any
 
 from reportlab.platypus import Flowable
@@ -26,8 +26,8 @@ def checks(document: Document, record: Record) -> None:
         document.add(document.paragraph(f"Waiting: {figures.spoken(name)}, for {', '.join(why)}."))
     for name, why in named(found, "refused"):
         document.add(document.paragraph(f"Cannot be assessed: {figures.spoken(name)}. {sentence(str(why))}"))
-    for name, why in named(found, "not_applicable"):
-        document.add(document.paragraph(f"Not applicable: {figures.spoken(name)}. {sentence(str(why))}", "note"))
+    for what, why in alike(named(found, "not_applicable")):
+        document.add(document.paragraph(f"Not applicable: {what}. {sentence(why)}", "note"))
     if ranked:
         document.add(document.heading(2, "Working and sources"))
     printed: dict[str, int] = {}
@@ -38,6 +38,20 @@ def checks(document: Document, record: Record) -> None:
 def named(found: Mapping[str, Any], key: str) -> list[tuple[str, Any]]:
     """A map of the report that is keyed by names of checks, as a sealed text holds it."""
     return [(one["name"], one["value"]) for one in found[key]]
+
+
+def alike(named: Iterable[tuple[str, Any]]) -> list[tuple[str, str]]:
+    """Checks that do not apply for one reason, the rows of each in one line.
+
+    >>> alike([("carrier_strength[left]", "none"), ("cg_x_m", "none"), ("carrier_strength[right]", "none")])
+    [('what carries the eye, left, right', 'none'), ('centre of gravity, lengthwise', 'none')]
+    """
+    rows: dict[tuple[str, str], list[str]] = {}
+    for name, why in named:
+        bare, _, row = name.partition("[")
+        rows.setdefault((bare, str(why)), []).extend([row.rstrip("]").replace("_", " ")] if row else [])
+
+    return [(", ".join((figures.spoken(bare), *each)), why) for (bare, why), each in rows.items()]
 
 
 def table(document: Document, ranked: list[Any]) -> Flowable:

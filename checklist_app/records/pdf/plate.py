@@ -1,4 +1,7 @@
-"""The plate of signatures: one cell each with act, name, capacity, meaning, drawn signature and time."""
+"""The plate of signatures: one cell each with act, name, capacity, meaning, drawn signature and time.
+
+A guest has a cell only where a hold point asks for him, as a hand-over does for the driver.
+"""
 
 from collections.abc import Mapping, Sequence
 from typing import Any
@@ -8,6 +11,7 @@ from reportlab.platypus import Flowable, Table
 
 from checklist_app.checklists import words
 from checklist_app.checklists.ink import HIGH, WIDE, read
+from checklist_app.checklists.procedure import procedures
 from checklist_app.checklists.signing import HOW_WORDS
 from checklist_app.records.pdf.canvas import INK, Sheet
 from checklist_app.records.pdf.document import Document
@@ -23,6 +27,7 @@ def plate(document: Document, record: Mapping[str, Any], inks: Mapping[str, byte
     cells = [signature(document, one, inks.get(one["ink"], b""), width - 6 * mm) for one in standing]
     if not standing:
         cells.append([document.paragraph("No signature stands.", "bold"), *void_note(document, record)])
+    cells += [guest(document, one, inks.get(one["ink"], b""), width - 6 * mm) for one in asked_for(record)]
     cells.append(closing(document, record))
     edges = [("BOX", (0, 0), (-1, -1), 1.1, INK), ("LINEBELOW", (0, 0), (-1, -2), 0.5, INK),
              ("BACKGROUND", (0, 0), (-1, -1), PAPER), ("FONT", (0, 0), (-1, -1), "Paper", 9),
@@ -39,6 +44,20 @@ def signature(document: Document, one: Mapping[str, Any], ink: bytes, width: flo
             document.paragraph(one["meaning"], "small"), *hand(document, one["name"], ink, width),
             document.paragraph(f"{words.clock(one['at'])}, {HOW_WORDS.get(one['how'], one['how'])}", "note"),
             *([document.paragraph("Signed without knowing: see Sign-offs.", "bold")] if one.get("unknowing") else [])]
+
+
+def guest(document: Document, one: Mapping[str, Any], ink: bytes, width: float) -> list[Flowable]:
+    who = ", ".join(word for word in (one["name"], one["firm"], one["capacity"]) if word)
+    return [document.paragraph(one["act"], "note"), document.paragraph(who, "bold"),
+            document.paragraph(one["meaning"], "small"), *hand(document, one["name"], ink, width),
+            document.paragraph(f"{words.clock(one['at'])}, by hand, witness: {one['witness']}", "note")]
+
+
+def asked_for(record: Mapping[str, Any]) -> list[Mapping[str, Any]]:
+    """The guests whose hand a hold point asks for, and who saw what is here."""
+    procedure = procedures().get(str(record["procedure"]))
+    holds = {hold.name for hold in procedure.holds if hold.guest} if procedure is not None else set()
+    return [one for one in record.get("guests", ()) if one["stands"] and one["hold"] in holds]
 
 
 def hand(document: Document, name: str, ink: bytes, width: float) -> list[Flowable]:

@@ -15,7 +15,7 @@ from checklist_app.records.pdf.views import other_views
 
 AUTHOR = "Checklist app"
 SUPPORT = ("The checks support, and do not replace, a competent person's plan, the makers' plates and local law.")
-BANNER = "DEMONSTRATION. Nothing here was lifted."
+BANNER = "DEMONSTRATION. None of this was done."
 Part = Callable[[str], bytes | None]
 
 

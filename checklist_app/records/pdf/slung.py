@@ -1,10 +1,11 @@
-"""How the load was slung, on paper: the rules chosen, a line for each leg and hook, the spread, what is from memory."""
+"""How the load was slung or lashed, on paper: rules, a line for each leg, hook or lashing, what is from memory."""
 
 from collections.abc import Mapping
 from typing import Any
 
 from checklist_app.records import slung as told
 from checklist_app.records.pdf.document import Document
+from checklist_app.records.pdf.lashed import lashed
 from checklist_app.records.saying import says_of
 
 Record = Mapping[str, Any]
@@ -19,6 +20,7 @@ def slung(document: Document, record: Record) -> None:
         return
     document.add(document.heading(2, says_of(record).how))
     document.add(*(document.paragraph(words) for words in rules))
+    lashed(document, record)
     if legs:
         document.add(document.table(HEAD, [list(leg) for leg in legs], SHARES, frozenset({2, 3, 4, 5})))
     if hooks:
