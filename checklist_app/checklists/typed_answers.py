@@ -5,7 +5,6 @@ from enum import Enum
 from typing import Any
 
 from checklist_app.checklists.answers import as_field
-from checklist_app.checklists.places import label
 from checklist_app.checklists.typed_gear import TypedSlot
 from checklist_app.operations.fields import Fault, Field, FieldType, read_number
 from checklist_app.operations.graph import DontKnow, Entry, NotUsed
@@ -50,7 +49,7 @@ def typed_choice(entry: Entry, text: str) -> Enum | None:
 
 def add_gear(answers: dict[Key, Any], faults: dict[str, str], slot: TypedSlot, typed: Mapping[str, str]) -> None:
     """The gear of a slot as it was typed, or that there is none."""
-    key = Key(slot.path[-1], label(slot.path[1]) if len(slot.path) == 3 else None)
+    key = Key(slot.path[-1], slot.path[1].partition("-")[2] if len(slot.path) == 3 else None)
     gear = slot.gear(typed)
     if gear is not None:
         answers[key] = gear
