@@ -7,7 +7,7 @@ from collections.abc import Mapping
 from enum import Enum
 from typing import Any
 
-from checklist_app.operations.gear import is_gear, kinds_of, make
+from checklist_app.operations.gear import Lashing, is_gear, kinds_of, make
 from checklist_app.operations.graph import Day, DontKnow, Entry, Group, NotUsed
 from checklist_app.operations.numbers import Fault, in_range
 from checklist_app.operations.table import Table
@@ -34,7 +34,19 @@ def from_json(table: Table, data: Mapping[str, Any]) -> Task:
     task = Task().changed(_answers(table, entries, None, "entries"))
     for plural, group in groups.items():
         task = _with_rows(table, task, group, data.get(plural, []))
+    _required_in_one_place(task)
     return task
+
+
+def _required_in_one_place(task: Task) -> None:
+    """One strap lies in one place; a sling may have legs enough for several."""
+    places: dict[str, list[str]] = {}
+    for key, given in task.answers.items():
+        if isinstance(given, Lashing):
+            places.setdefault(given.id, []).append(str(key))
+    for name, where in places.items():
+        if len(where) > 1:
+            raise InputFault(f"{where[1]}: {name} stands in {len(where)} places. It lies in one.")
 
 
 def _with_rows(table: Table, task: Task, group: Group, rows: Any) -> Task:

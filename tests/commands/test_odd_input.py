@@ -68,3 +68,10 @@ def test_numbers_at_the_ends_of_their_ranges_are_judged_or_refused_in_words() ->
                 data["entries"][name] = draw.choice((entry.low, entry.high, draw.uniform(entry.low, entry.high)))
         told, verdict = assessed(data)
         assert verdict is not Verdict.WAITING and told["verdict"] == verdict.words
+
+
+def test_one_strap_in_two_places_is_refused_at_the_second() -> None:
+    data = copy.deepcopy(dict(OPERATIONS["vehicle_lashing"].example))
+    data["lashings"][1]["lashing_item"]["id"] = data["lashings"][0]["lashing_item"]["id"]
+    with pytest.raises(InputFault, match=r"lashing_item\[right front\]: L-11 stands in 2 places. It lies in one."):
+        assessed(data)
