@@ -131,7 +131,7 @@ TAMPERINGS: list[tuple[Callable[[Store], None], str]] = [
     (pdf_exchanged_with_its_digest, "record 0001: its PDF is not the one that record 0002 names"),
     (pdf_gone, "record 0001: its PDF is gone"),
     (record_gone, "record 0001 is gone"),
-    (hidden_from_search, "the catalogue was altered: verdict: sealed as close to limit, it now reads over limit"),
+    (hidden_from_search, "the catalogue was altered: verdict: sealed as within limit, it now reads over limit"),
     (receipts_reordered, "receipts: from number 20 on they do not follow from each other"),
 ]
 
