@@ -40,7 +40,8 @@ def test_every_field_has_words_and_every_number_a_unit_and_a_range(kind: Kind) -
 def test_every_kind_of_the_path_is_there() -> None:
     assert set(KINDS) == {
         "flat_sling", "round_sling", "chain_sling", "wire_rope_sling", "shackle", "hook", "master_link", "eye", "hoist",
-        "load_cell", "own_beam", "gear_set", "load", "person", "place",
+        "load_cell", "own_beam", "gear_set", "load", "person", "place", "web_lashing", "chain_lashing", "rope_lashing",
+        "mat", "pallet", "vehicle",
     }
     assert {"gear", "machine"} == {KINDS[name].register for name in CLASSES if name in KINDS}
 

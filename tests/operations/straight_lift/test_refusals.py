@@ -155,7 +155,7 @@ def test_a_measured_leg_stands_by_itself_where_the_length_of_the_sling_is_not_kn
 def test_legs_further_than_15_degrees_apart_are_judged_leg_by_leg_only() -> None:
     ev = assess(TABLE, lift({"leg_length_m": 0.75}, {"leg_length_m": 1.2}, cg_x_m=0.3), with_spread=False)
     verdict, why = of(ev, "pair_strength")
-    assert verdict is Verdict.NOT_APPLICABLE and "15° apart" in why
+    assert verdict is Verdict.NOT_APPLICABLE and "within 15°" in why
     assert ev.check("sling_strength[left]").verdict is Verdict.WITHIN
 
 
