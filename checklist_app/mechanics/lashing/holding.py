@@ -152,7 +152,8 @@ def _tipping(rule_set: RuleSet, what: Prepared, asked: Demand, tip: Tip, settled
     if settled and what.body.strands:
         half = tips_at(what, way, tip.downward, tip.tension, share * SETTLED, counted)
     by = ", half of LC" if tip.tension is Tension.HALF_LC else ""
-    return _told(f"tipping {asked.direction.value}{by}", tip.push, found, _push(half) if settled else None, what.legs > 0, False)
+    title, left = f"tipping {asked.direction.value}{by}", _push(half) if settled else None
+    return _told(title, tip.push, found, left, what.legs > 0, False)
 
 
 def _told(
