@@ -19,6 +19,10 @@ from checklist_app.operations.lashing.change import Change, Store
 from checklist_app.operations.usable import IN_USE
 
 LASHING = "lashing"
+RATED_THERE = "block_dan"
+"""What a chock holds is found when it is made; what was needed is no answer to that."""
+READ_THERE = ("held_dan", "slope_read_deg", "heading_read_deg")
+"""Said of the place where a lashing was: moved, it hangs on another eye, at other angles."""
 
 
 def lashes(now: Running) -> bool:
@@ -53,13 +57,23 @@ def take(made: Made, world: World, now: Running, change: Change, device: str) ->
     for key, answer in change.answers.items():
         path: Path = (key.name,) if key.row is None else (LASHING, ids[key.row], key.name)
         made.say(("task", now.id), path, _value(now, key.name, answer), seen(now.folded, path))
+    for label in dict.fromkeys(key.row for key in change.answers if key.row is not None):
+        _asked_anew(made, now, ids[label])
     for row in change.rows:
         later = running(world.with_entries(tuple(made.keep), made.parts), now.id)
-        said = {name: _value(now, name, answer) for name, answer in row.answers.items()}
+        said = {name: _value(now, name, answer) for name, answer in row.answers.items()
+                if name != RATED_THERE}
         if row.like:
             copy(made, later, row.group, ids[row.like], device, otherwise=said)
         else:
             _answered(made, later, row.group, said, device)
+
+
+def _asked_anew(made: Made, now: Running, row: str) -> None:
+    for name in READ_THERE:
+        path = (LASHING, row, name)
+        if (now.folded.values.get(path) or {}).get("type") == "number":
+            made.say(("task", now.id), path, values.withdrawn(), seen(now.folded, path))
 
 
 def _answered(made: Made, now: Running, group: str, said: Mapping[str, Value], device: str) -> None:

@@ -3,10 +3,13 @@ import re
 
 import pytest
 
-from checklist_app.checklists.changing import in_store
+from checklist_app.checklists.changing import in_store, take
+from checklist_app.checklists.made import Made
 from checklist_app.checklists.running import running
 from checklist_app.mechanics.lashing.rule_sets import RULES, RuleSet
 from checklist_app.operations.check import Verdict
+from checklist_app.operations.lashing.change import Change, Effort
+from checklist_app.operations.task import Key
 from tests.checklists import lashed
 from tests.checklists.pages_checked import faults
 from tests.checklists.shop import Shop
@@ -49,6 +52,11 @@ def test_what_holds_needs_no_change() -> None:
     assert "Nothing has to be changed" in page and "Take it" not in page and faults(page) == []
 
 
+def verdicts(shop: Shop, task: str) -> set[Verdict]:
+    return {check.verdict for check in running(shop.world, task).evaluation.checks
+            if check.quantity in ("sliding", "tipping")}
+
+
 @pytest.fixture(scope="module")
 def sliding() -> tuple[Shop, str]:
     return lashed_with(3, 4, surface="oil or grease")
@@ -80,16 +88,33 @@ def test_taking_one_writes_rows_whose_items_are_still_to_be_picked() -> None:
     assert again.status in (303, 409)
 
 
-def test_a_chock_taken_is_a_block_and_holds() -> None:
+def test_a_chock_taken_waits_for_what_it_really_holds_and_then_holds() -> None:
     shop, task = lashed_with(3, 4, surface="oil or grease")
     page = shop.get(f"/tasks/{task}/change").html
     chock = next(words for words in re.findall(r'name="take" value="([^"]+)"', page) if "chock" in words)
     shop.post(f"/tasks/{task}/change", {"take": chock})
-    now = running(shop.world, task)
 
-    assert now.evaluation.task.rows["block"]
-    ways = [check for check in now.evaluation.checks if check.quantity in ("sliding", "tipping")]
-    assert all(check.verdict in (Verdict.WITHIN, Verdict.CLOSE) for check in ways)
+    blocks = lashed.rows(shop, task, "block")
+    assert blocks and all(("block", row, "block_dan") not in running(shop.world, task).folded.values for row in blocks)
+    assert verdicts(shop, task) == {Verdict.WAITING}, "what was needed is not what it holds"
+    for row in blocks:
+        shop.post(f"/tasks/{task}/lashings?step=block.{row}", {f"block/{row}/block_dan": "4000"})
+    assert verdicts(shop, task) <= {Verdict.WITHIN, Verdict.CLOSE}
+
+
+def test_a_lashing_moved_up_is_asked_anew_what_it_hangs_on() -> None:
+    shop, task = lashed_with()
+    first = lashed.rows(shop, task)[0]
+    path = ("lashing", first, "held_dan")
+    before = running(shop.world, task)
+    label = before.read.labels[first]
+    moved = Change(Effort.MOVE, "higher", {Key("at_z_m", label): 1.05})
+    made = Made(shop.request("POST", f"/tasks/{task}/change"))
+    take(made, shop.world, before, moved, "d-1")
+    after = running(shop.world.with_entries(tuple(made.keep), made.parts), task)
+
+    assert path in before.folded.values and path not in after.folded.values
+    assert after.evaluation.check(f"lashing_strength[{label}]").verdict is Verdict.WAITING
 
 
 def test_what_nobody_offered_is_not_taken(sliding: tuple[Shop, str]) -> None:

@@ -9,7 +9,7 @@ from checklist_app.mechanics.lashing.friction import Pair, Surface
 from checklist_app.mechanics.lashing.transport import Direction
 from checklist_app.operations.gear import Gear, Lashing, Pallet
 from checklist_app.operations.lashing.change import Change, Effort, Row, Store, plain
-from checklist_app.operations.lashing.choices import BlockedBy, Blocks, Edges, FarEnd, Lies
+from checklist_app.operations.lashing.choices import BlockedBy, Blocks, FarEnd, Lies
 from checklist_app.operations.lashing.on_pallet import pallet_across_m, pallet_along_m
 from checklist_app.operations.task import Key, Task
 
@@ -199,7 +199,7 @@ def _at(task: Task, model: str, shift: float, pair: bool) -> list[dict[str, Any]
     found: list[dict[str, Any]] = []
     sides = (1.0, -1.0) if pair else (1.0,)
     for side in sides:
-        answers: dict[str, Any] = {"edges": task.answers.get(Key("edges", model), Edges.GUARDED)}
+        answers: dict[str, Any] = {}
         for name in ("at_x_m", "anchor_x_m", "far_at_x_m", "far_anchor_x_m"):
             at = plain(task.answers.get(Key(name, model)))
             answers |= {name: round(at + shift, 3)} if at is not None else {}
