@@ -40,7 +40,6 @@ LASHING_CAUTIONS = (
     " nothing.",
     "Tension falls as load and straps settle: draw all lashings again after 10 to 50 km, and after every halt.",
     "When it is unloaded the last two lashings stay on until hook or truck holds it.",
-    "By Annex 13 of the CSS Code only the ship is looked at: the road to it is a task of its own, by other rules.",
 )
 VEHICLE_LASHING_CAUTIONS = (
     *LASHING_CAUTIONS,

@@ -11,7 +11,7 @@ from checklist_app.mechanics.lashing import crossing
 from checklist_app.mechanics.lashing.crossing import Face
 from checklist_app.mechanics.lashing.lashed_body import Pull, Strand
 from checklist_app.mechanics.lashing.prepared import Tension
-from checklist_app.mechanics.lashing.rule_sets import RULES, RuleSet
+from checklist_app.mechanics.lashing.rule_sets import RULES
 from checklist_app.mechanics.vectors import Vec, dot
 from checklist_app.operations.lashing.lashed import Blocked
 from checklist_app.operations.lashing.legs import Legs
@@ -37,10 +37,10 @@ class Arranged(NamedTuple):
     blocked: Sequence[Blocked]
 
 
-def slid_dan(rule_set: RuleSet, run: Run, weight_dan: float, friction: float, what: Arranged) -> float:
+def slid_dan(run: Run, weight_dan: float, friction: float, what: Arranged) -> float:
     """Push that the formulas against sliding give."""
     (slide,) = run.asked.slides
-    rules, direct = RULES[rule_set], run.held.with_direct
+    rules, direct = RULES[run.by], run.held.with_direct
     counted = rules.direct_friction_share if direct else 1.0
     grip = exact.let("friction that counts", friction * counted)
     total = exact.let("friction of what weight remains", grip * slide.downward * weight_dan)
@@ -62,13 +62,12 @@ def slid_dan(rule_set: RuleSet, run: Run, weight_dan: float, friction: float, wh
 
 
 def tipped_dan(
-    rule_set: RuleSet, run: Run, weight_dan: float, cg: tuple[float, float], half_m: float, what: Arranged,
+    run: Run, weight_dan: float, cg: tuple[float, float], half_m: float, what: Arranged,
     lift_m: float = 0.0,
 ) -> float:
     """Push that the formulas against tipping give, about the edge ahead of it.
 
     Args:
-        rule_set: whose rules.
         run: the run that governs.
         weight_dan: of all that stands on the face [daN].
         cg: how far its centre of gravity lies towards that edge from the middle, and how high [m].
@@ -77,7 +76,7 @@ def tipped_dan(
         lift_m: how far the face lies below the one that lengths count from [m].
     """
     (tip,) = run.asked.tips
-    rules, way = RULES[rule_set], run.asked.direction.way
+    rules, way = RULES[run.by], run.asked.direction.way
     fs_share = 1.0 / run.asked.fs if rules.tie_downs_count else 0.0
     aside_m, high_m = cg
     total = exact.let("moment of what weight remains", tip.downward * weight_dan * (half_m - aside_m))

@@ -1,7 +1,6 @@
 """On the deck the formulas of the rules, line by line, beside what is found in space, and what settling leaves."""
 
 from checklist_app.mechanics.lashing.crossing import Face
-from checklist_app.mechanics.lashing.rule_sets import RuleSet
 from checklist_app.mechanics.lashing.transport import Direction
 from checklist_app.operations.graph import at_nominal, by_search, each
 from checklist_app.operations.lashing.by_formula import Arranged, Shares, slid_dan, tipped_dan
@@ -13,18 +12,18 @@ from checklist_app.operations.lashing.run import Runs, settled_dan
 @at_nominal
 @each("direction")
 def deck_slide_by_formula_dan(
-    rule_set: RuleSet, slid_deck: Runs, deck_weight_dan: float, deck_friction_there: float, legs: tuple[Legs, ...],
+    slid_deck: Runs, deck_weight_dan: float, deck_friction_there: float, legs: tuple[Legs, ...],
     near_shares: tuple[Shares, ...], far_shares: tuple[Shares | None, ...], blocked: tuple[Blocked, ...],
 ) -> float:
     """Push at which it would slide by the formula of the rules."""
     what = Arranged(Face.PALLET_ON_DECK, legs, near_shares, far_shares, blocked)
-    return slid_dan(rule_set, slid_deck.governs, deck_weight_dan, deck_friction_there, what)
+    return slid_dan(slid_deck.governs, deck_weight_dan, deck_friction_there, what)
 
 
 @at_nominal
 @each("direction")
 def deck_tip_by_formula_dan(
-    rule_set: RuleSet, tipped_deck: Runs, deck_weight_dan: float, deck_cg_x_m: float, deck_cg_y_m: float,
+    tipped_deck: Runs, deck_weight_dan: float, deck_cg_x_m: float, deck_cg_y_m: float,
     deck_cg_z_m: float, deck_half_length_m: float, deck_half_width_m: float, legs: tuple[Legs, ...],
     near_shares: tuple[Shares, ...], far_shares: tuple[Shares | None, ...], blocked: tuple[Blocked, ...],
     direction: Direction, pallet_height_m: float,
@@ -35,7 +34,7 @@ def deck_tip_by_formula_dan(
     backwards = direction in (Direction.REAR, Direction.RIGHT)
 
     return tipped_dan(
-        rule_set, tipped_deck.governs, deck_weight_dan, (-aside_m if backwards else aside_m, deck_cg_z_m), half_m, what,
+        tipped_deck.governs, deck_weight_dan, (-aside_m if backwards else aside_m, deck_cg_z_m), half_m, what,
         pallet_height_m,
     )
 

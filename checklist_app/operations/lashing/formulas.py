@@ -2,7 +2,6 @@
 
 from checklist_app.mechanics import exact
 from checklist_app.mechanics.lashing.crossing import Face
-from checklist_app.mechanics.lashing.rule_sets import RuleSet
 from checklist_app.mechanics.lashing.transport import Direction
 from checklist_app.operations.graph import at_nominal, by_search, each, when
 from checklist_app.operations.lashing.by_formula import Arranged, Shares, slid_dan, tipped_dan
@@ -43,19 +42,19 @@ def _shares(end: End) -> Shares:
 @at_nominal
 @each("direction")
 def slide_by_formula_dan(
-    rule_set: RuleSet, slid_load: Runs, weight_dan: float, load_friction_there: float, load_face: Face,
+    slid_load: Runs, weight_dan: float, load_friction_there: float, load_face: Face,
     legs: tuple[Legs, ...], near_shares: tuple[Shares, ...], far_shares: tuple[Shares | None, ...],
     blocked: tuple[Blocked, ...],
 ) -> float:
     """Push at which it would slide by the formula of the rules."""
     what = Arranged(load_face, legs, near_shares, far_shares, blocked)
-    return slid_dan(rule_set, slid_load.governs, weight_dan, load_friction_there, what)
+    return slid_dan(slid_load.governs, weight_dan, load_friction_there, what)
 
 
 @at_nominal
 @each("direction")
 def tip_by_formula_dan(
-    rule_set: RuleSet, tipped_load: Runs, weight_dan: float, cg_x_m: float, cg_y_m: float, cg_z_m: float,
+    tipped_load: Runs, weight_dan: float, cg_x_m: float, cg_y_m: float, cg_z_m: float,
     half_length_m: float, half_width_m: float, load_face: Face, legs: tuple[Legs, ...], near_shares: tuple[Shares, ...],
     far_shares: tuple[Shares | None, ...], blocked: tuple[Blocked, ...], direction: Direction,
 ) -> float:
@@ -65,7 +64,7 @@ def tip_by_formula_dan(
     backwards = direction in (Direction.REAR, Direction.RIGHT)
 
     return tipped_dan(
-        rule_set, tipped_load.governs, weight_dan, (-aside_m if backwards else aside_m, cg_z_m), half_m, what
+        tipped_load.governs, weight_dan, (-aside_m if backwards else aside_m, cg_z_m), half_m, what
     )
 
 

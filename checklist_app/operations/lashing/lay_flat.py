@@ -29,7 +29,7 @@ def stands_below_m(evaluation: Evaluation) -> float | None:
         edge_m = halves[axis] - abs(cg[axis] or 0.0)
         if isinstance(asked, Stopped) or not edge_m > 0.0:
             return None
-        below += [cg_must_be_below_m(tip.push, tip.downward, edge_m) for _, each in asked.tips for tip in each.tips]
+        below += [cg_must_be_below_m(tip.push, tip.downward, edge_m) for each in asked.tips for tip in each.asked.tips]
     least = min(below)
 
     return least if (cg[2] or 0.0) >= least else None

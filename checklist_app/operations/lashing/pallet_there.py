@@ -1,7 +1,6 @@
 """Lashed to a pallet or skid: it is not on a deck yet, and nobody knows which vehicle will take it."""
 
 from checklist_app.mechanics.lashing.crossing import Face
-from checklist_app.mechanics.lashing.rule_sets import RuleSet
 from checklist_app.mechanics.lashing.vehicle import LIGHT_T
 from checklist_app.operations.gear import Pallet
 from checklist_app.operations.graph import CannotAssess, across, at_nominal, when
@@ -46,8 +45,8 @@ def no_van() -> float | None:
 @at_nominal
 @across("lashing")
 def lashing_pull_dan(
-    rule_set: RuleSet, lashing: tuple[str, ...], legs: tuple[Legs, ...], load_lashed: Lashed,
+    lashing: tuple[str, ...], legs: tuple[Legs, ...], load_lashed: Lashed,
     load_friction_there: float, held_load: tuple[Runs, ...],
 ) -> tuple[float, ...]:
     """What each lashing pulls when the load is pushed as the rules ask, or as much as it withstands."""
-    return greatest_pulls(rule_set, lashing, legs, [(load_lashed, load_friction_there, held_load)])
+    return greatest_pulls(lashing, legs, [(load_lashed, load_friction_there, held_load)])

@@ -2,16 +2,15 @@
 
 from dataclasses import dataclass
 
-from checklist_app.mechanics.lashing import demands, rule_sets, transport
+from checklist_app.mechanics.lashing import rule_sets, transport
 from checklist_app.mechanics.lashing.demands import TiltRule
 from checklist_app.mechanics.lashing.rule_sets import RULES, RuleSet
 from checklist_app.mechanics.lashing.transport import Direction, Transport, Waters
 from checklist_app.operations.graph import CannotAssess, each, when
-from checklist_app.operations.lashing.asked import Asked, asked_of
+from checklist_app.operations.lashing.asked import Asked, asked_of, printed
 from checklist_app.operations.lashing.choices import PRINTED_AREAS, Route
 
-VANS_BY = (RuleSet.EN, RuleSet.CTU, RuleSet.UK)
-ONLY_A_SHIP = "by Annex 13 only the ship is looked at: choose a route by sea, or other rules for the road"
+ONLY_WITH_A_SHIP = "Annex 13 is for a ship: choose a route by sea, or other rules"
 
 
 @dataclass(frozen=True)
@@ -57,7 +56,7 @@ def by_rail_and_sea(rule_set: RuleSet, waters: Waters) -> Transports:
 def _known(rule_set: RuleSet, beyond_road: str = "") -> None:
     """Refuse what a rule set does not know."""
     if rule_set is RuleSet.CSS:
-        raise CannotAssess(ONLY_A_SHIP)
+        raise CannotAssess(ONLY_WITH_A_SHIP)
     if beyond_road and not RULES[rule_set].at_sea:
         raise CannotAssess(f"{rule_set.value} is for the road and does not know {beyond_road}: choose other rules")
 
@@ -69,11 +68,6 @@ def asked_by_tables(
 ) -> Asked:
     """Accelerations as printed, for every transport on the route; a van asks what its own rules say beside it."""
     tied, untied = (
-        [(way.value, demands.demand(rule_set, way, direction, held, tilt_rule)) for way in transports.ways]
-        for held in (True, False)
+        printed(rule_set, transports.ways, van_gross_t, tilt_rule, direction, held) for held in (True, False)
     )
-    if van_gross_t is not None and rule_set in VANS_BY:
-        van = (f"van of {van_gross_t:g} t", demands.van_demand(van_gross_t, direction))
-        tied, untied = [*tied, van], [*untied, van]
-
     return asked_of(tied, untied)

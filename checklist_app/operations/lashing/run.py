@@ -11,16 +11,17 @@ from checklist_app.mechanics.lashing.holding import Held
 from checklist_app.mechanics.lashing.rule_sets import RuleSet
 from checklist_app.operations.check import Strength
 from checklist_app.operations.graph import CannotAssess
-from checklist_app.operations.lashing.asked import Asked
+from checklist_app.operations.lashing.asked import Asked, Push
 from checklist_app.operations.lashing.lashed import Lashed
 
 
 @dataclass(frozen=True, eq=False)
 class Run:
-    """One run: on which transport, and what came out."""
+    """One run: on which transport, by whose rules, and what came out."""
 
     transport: str
     asked: Demand
+    by: RuleSet
     held: Held
 
 
@@ -45,23 +46,21 @@ class Governs(NamedTuple):
     have: float
 
 
-def all_runs(rule_set: RuleSet, lashed: Lashed, asked: Asked, friction: float) -> Runs:
+def all_runs(lashed: Lashed, asked: Asked, friction: float) -> Runs:
     """Sliding and tipping on one face, with half the tension too."""
     tips = asked.tips_tied if lashed.tied else asked.tips
-    slid = runs_of(rule_set, lashed, asked.slides, friction, settled=True)
-    tipped = runs_of(rule_set, lashed, tips, friction, settled=True)
+    slid = runs_of(lashed, asked.slides, friction, settled=True)
+    tipped = runs_of(lashed, tips, friction, settled=True)
 
     return Runs((*slid.runs, *tipped.runs))
 
 
-def runs_of(
-    rule_set: RuleSet, lashed: Lashed, asked: Iterable[tuple[str, Demand]], friction: float, settled: bool = False
-) -> Runs:
+def runs_of(lashed: Lashed, asked: Iterable[Push], friction: float, settled: bool = False) -> Runs:
     """Those runs that the demands name."""
     return Runs(tuple(
-        Run(words, each, one)
-        for words, each in asked
-        for one in holding.held(rule_set, lashed.ways, each, float(friction), settled)
+        Run(words, each, by, one)
+        for words, each, by in asked
+        for one in holding.held(by, lashed.ways, each, float(friction), settled)
     ))
 
 

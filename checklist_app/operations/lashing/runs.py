@@ -1,6 +1,5 @@
 """Every run that the rules ask for, one way at a time, of the load on what it stands on."""
 
-from checklist_app.mechanics.lashing.rule_sets import RuleSet
 from checklist_app.operations.graph import at_nominal, each, kept
 from checklist_app.operations.lashing.asked import Asked
 from checklist_app.operations.lashing.lashed import Lashed
@@ -9,16 +8,16 @@ from checklist_app.operations.lashing.run import Governs, Runs, all_runs, govern
 
 @kept
 @each("direction")
-def slid_load(rule_set: RuleSet, load_lashed: Lashed, asked: Asked, load_friction_there: float) -> Runs:
+def slid_load(load_lashed: Lashed, asked: Asked, load_friction_there: float) -> Runs:
     """Every run against sliding on what the load stands on."""
-    return runs_of(rule_set, load_lashed, asked.slides, load_friction_there)
+    return runs_of(load_lashed, asked.slides, load_friction_there)
 
 
 @kept
 @each("direction")
-def tipped_load(rule_set: RuleSet, load_lashed: Lashed, asked: Asked, load_friction_there: float) -> Runs:
+def tipped_load(load_lashed: Lashed, asked: Asked, load_friction_there: float) -> Runs:
     """Every run against tipping over an edge of what the load stands on."""
-    return runs_of(rule_set, load_lashed, asked.tips_tied if load_lashed.tied else asked.tips, load_friction_there)
+    return runs_of(load_lashed, asked.tips_tied if load_lashed.tied else asked.tips, load_friction_there)
 
 
 @each("direction")
@@ -35,6 +34,6 @@ def tip_of_load(tipped_load: Runs) -> Governs:
 
 @at_nominal
 @each("direction")
-def held_load(rule_set: RuleSet, load_lashed: Lashed, asked: Asked, load_friction_there: float) -> Runs:
+def held_load(load_lashed: Lashed, asked: Asked, load_friction_there: float) -> Runs:
     """Every run on what the load stands on, sliding first, now and settled."""
-    return all_runs(rule_set, load_lashed, asked, load_friction_there)
+    return all_runs(load_lashed, asked, load_friction_there)

@@ -1,17 +1,23 @@
-"""On a ship by Annex 13 of the CSS Code: what its motion, the wind and the sea ask of the load."""
+"""On a ship by Annex 13 of the CSS Code: what its motion, the wind and the sea ask of the load.
+
+Annex 13 has no accelerations for the way to the ship: road and railway are asked by EN 12195-1 beside it.
+"""
 
 from checklist_app.mechanics.lashing import css_forces
 from checklist_app.mechanics.lashing.css_forces import Level, ShipForces
+from checklist_app.mechanics.lashing.demands import TiltRule
 from checklist_app.mechanics.lashing.rule_sets import RuleSet
-from checklist_app.mechanics.lashing.transport import Direction
+from checklist_app.mechanics.lashing.transport import Direction, Transport
 from checklist_app.mechanics.weight import KG_IN_T
 from checklist_app.operations.graph import CannotAssess, each, when
-from checklist_app.operations.lashing.asked import Asked, asked_of
-from checklist_app.operations.lashing.choices import AT_SEA, OnDeck, Route
-from checklist_app.operations.lashing.route import ONLY_A_SHIP
+from checklist_app.operations.lashing.asked import Asked, Push, asked_of, printed
+from checklist_app.operations.lashing.choices import OnDeck, Route
+from checklist_app.operations.lashing.route import ONLY_WITH_A_SHIP
 
 SPRAY_UP_TO_M = 2.0
 ON_DECK = (Level.DECK_HIGH, Level.DECK_LOW)
+BESIDE = RuleSet.EN
+TO_THE_SHIP = {Route.SEA: (Transport.ROAD,), Route.RAIL_SEA: (Transport.ROAD, Transport.RAIL)}
 
 
 @when("ship_wind_end_m2", ship_open=OnDeck.OPEN)
@@ -70,10 +76,20 @@ def ship_forces(
 
 @when("asked", rule_set=RuleSet.CSS)
 @each("direction")
-def asked_by_the_ship(ship_forces: ShipForces, mass_kg: float, route: Route, direction: Direction) -> Asked:
-    """Accelerations of this ship at this place; the ship's length runs as the vehicle's."""
-    if route not in AT_SEA:
-        raise CannotAssess(ONLY_A_SHIP)
-    asked = [("ship", css_forces.ship_demand(ship_forces, mass_kg / KG_IN_T, direction))]
+def asked_by_the_ship(
+    ship_forces: ShipForces, mass_kg: float, route: Route, van_gross_t: float | None, tilt_rule: TiltRule,
+    direction: Direction,
+) -> Asked:
+    """Accelerations of this ship at this place, its length as the vehicle's; and those of the way to it, by EN 12195-1.
 
-    return asked_of(asked, asked)
+    Friction and ratings are those of Annex 13 on the whole way: they are never the greater ones.
+    """
+    if route not in TO_THE_SHIP:
+        raise CannotAssess(ONLY_WITH_A_SHIP)
+    ship = Push("ship", css_forces.ship_demand(ship_forces, mass_kg / KG_IN_T, direction), RuleSet.CSS)
+    tied, untied = (
+        [each._replace(transport=f"{each.transport}, {BESIDE.value}")
+         for each in printed(BESIDE, TO_THE_SHIP[route], van_gross_t, tilt_rule, direction, held)]
+        for held in (True, False)
+    )
+    return asked_of([ship, *tied], [ship, *untied])

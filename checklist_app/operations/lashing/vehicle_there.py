@@ -115,16 +115,16 @@ def deck_half_width_m(pallet_bears_across_m: float) -> float:
 
 @kept
 @each("direction")
-def slid_deck(rule_set: RuleSet, deck_lashed: Lashed, asked: Asked, deck_friction_there: float) -> Runs:
+def slid_deck(deck_lashed: Lashed, asked: Asked, deck_friction_there: float) -> Runs:
     """Every run against sliding on the deck."""
-    return runs_of(rule_set, deck_lashed, asked.slides, deck_friction_there)
+    return runs_of(deck_lashed, asked.slides, deck_friction_there)
 
 
 @kept
 @each("direction")
-def tipped_deck(rule_set: RuleSet, deck_lashed: Lashed, asked: Asked, deck_friction_there: float) -> Runs:
+def tipped_deck(deck_lashed: Lashed, asked: Asked, deck_friction_there: float) -> Runs:
     """Every run against tipping over an edge of the pallet."""
-    return runs_of(rule_set, deck_lashed, asked.tips_tied if deck_lashed.tied else asked.tips, deck_friction_there)
+    return runs_of(deck_lashed, asked.tips_tied if deck_lashed.tied else asked.tips, deck_friction_there)
 
 
 @each("direction")
@@ -141,9 +141,9 @@ def tip_on_deck(tipped_deck: Runs) -> Governs:
 
 @at_nominal
 @each("direction")
-def held_deck(rule_set: RuleSet, deck_lashed: Lashed, asked: Asked, deck_friction_there: float) -> Runs:
+def held_deck(deck_lashed: Lashed, asked: Asked, deck_friction_there: float) -> Runs:
     """Every run on the deck, sliding first, now and settled."""
-    return all_runs(rule_set, deck_lashed, asked, deck_friction_there)
+    return all_runs(deck_lashed, asked, deck_friction_there)
 
 
 def deck_face_friction(deck_friction_there: float, pallet: Pallet) -> float:
@@ -154,7 +154,7 @@ def deck_face_friction(deck_friction_there: float, pallet: Pallet) -> float:
 @at_nominal
 @across("lashing")
 def lashing_pull_dan(
-    rule_set: RuleSet, lashing: tuple[str, ...], legs: tuple[Legs, ...], load_lashed: Lashed,
+    lashing: tuple[str, ...], legs: tuple[Legs, ...], load_lashed: Lashed,
     load_friction_there: float, held_load: tuple[Runs, ...], deck_lashed: Lashed | None,
     deck_face_friction: float | None, held_deck: tuple[Runs | None, ...],
 ) -> tuple[float, ...]:
@@ -164,4 +164,4 @@ def lashing_pull_dan(
     if deck_lashed is not None and deck_face_friction is not None:
         faces.append((deck_lashed, deck_face_friction, on_deck))
 
-    return greatest_pulls(rule_set, lashing, legs, faces)
+    return greatest_pulls(lashing, legs, faces)

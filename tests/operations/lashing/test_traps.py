@@ -228,7 +228,7 @@ def test_p9_steep_over_the_top_beats_shallow_round_the_foot_common_practice_with
 
 @pytest.mark.parametrize("rule_set, route, said", [
     (RuleSet.US, Route.SEA, "does not know the sea"), (RuleSet.NTC, Route.RAIL, "does not know the railway"),
-    (RuleSet.UK, Route.RAIL_SEA, "does not know railway and sea"), (RuleSet.CSS, Route.ROAD, "only the ship"),
+    (RuleSet.UK, Route.RAIL_SEA, "does not know railway and sea"), (RuleSet.CSS, Route.ROAD, "for a ship"),
 ])
 def test_a_route_that_the_rules_do_not_know_is_refused(rule_set: RuleSet, route: Route, said: str) -> None:
     ev = nominal(load([], rule_set=rule_set, route=route, load_friction=None))
