@@ -9,12 +9,9 @@ from math import isfinite
 
 from checklist_app.mechanics import exact
 from checklist_app.mechanics.errors import OutOfRangeError, required_positive
+from checklist_app.mechanics.hanging.running_ellipse import Ellipse
 
 SOURCE = "STATICS_RUNNING_SLING"
-MARKS = 48
-WIDEST = 0.9999
-HALVINGS = 80
-STILL = 1e-15
 
 
 @dataclass(frozen=True)
@@ -94,67 +91,27 @@ def hung_on_running_sling(span_m: float, sling_m: float, cg_along_m: float, cg_b
     for number in (cg_along_m, cg_below_m):
         if not isfinite(number):
             raise OutOfRangeError("place of the centre of gravity", number, "a number", SOURCE)
-    ellipse = _Ellipse(float(span_m) / 2.0, float(sling_m) / 2.0, float(cg_along_m), float(cg_below_m))
-    found = [ellipse.hang(half) for half in ellipse.balances()]
+    ellipse = Ellipse(float(span_m) / 2.0, float(sling_m) / 2.0, float(cg_along_m), float(cg_below_m))
+    found = [_hung(ellipse, half) for half in ellipse.balances()]
     if not found:
         raise OutOfRangeError("the load on its running sling", "no balance", "two slings, or a choke", SOURCE)
 
     return min(found, key=lambda hang: abs(hang.tilt_deg))
 
 
-class _Ellipse:
-    """Where the hook can be, by the tangent of half the angle φ from the middle."""
+def _hung(ellipse: Ellipse, half: float) -> RunningHang:
+    sin, cos = ellipse.turn(half)
+    a, b, c, e, d = ellipse.a, ellipse.b, ellipse.c, ellipse.e, ellipse.d
+    along, off = a * sin, b * cos
+    plumb_along, plumb_off = along - e, off + d
+    plumb_m = exact.sqrt(plumb_along * plumb_along + plumb_off * plumb_off)
+    required_positive("centre of gravity below the hook", plumb_m, SOURCE)
+    left = exact.sqrt((along + c) * (along + c) + off * off)
+    right = exact.sqrt((along - c) * (along - c) + off * off)
+    square = (along + c) / left + (along - c) / right, off / left + off / right
+    needed = (c * c * (cos * cos - sin * sin) + e * a * sin) / (b * cos)
 
-    def __init__(self, c: float, a: float, e: float, d: float) -> None:
-        self.c, self.a, self.e, self.d = c, a, e, d
-        self.b = exact.sqrt(a * a - c * c)
-
-    def slope(self, half: float) -> float:
-        """Half the rate at which the square of the depth below the hook changes with φ; nothing in balance."""
-        sin, cos = _turn(half)
-        return self.c * self.c * sin * cos - self.e * self.a * cos - self.d * self.b * sin
-
-    def balances(self) -> list[float]:
-        """Every balance with the hook above the picks."""
-        found: list[float] = []
-        marks = [WIDEST * (2.0 * mark / MARKS - 1.0) for mark in range(MARKS + 1)]
-        slopes = [self.slope(half) for half in marks]
-        for low, high, before, after in zip(marks, marks[1:], slopes, slopes[1:], strict=False):
-            if before == 0.0:
-                found.append(low)
-            elif before * after < 0.0:
-                found.append(self._between(low, high, before < 0.0))
-        return found
-
-    def _between(self, low: float, high: float, below_first: bool) -> float:
-        half, small = 0.5 * (low + high), STILL * self.a * self.a
-        for _ in range(HALVINGS):
-            slope = self.slope(half)
-            if abs(slope) <= small or not low < half < high:
-                break
-            if (slope < 0.0) == below_first:
-                low = half
-            else:
-                high = half
-            half = 0.5 * (low + high)
-        return half
-
-    def hang(self, half: float) -> RunningHang:
-        sin, cos = _turn(half)
-        along, off = self.a * sin, self.b * cos
-        plumb_along, plumb_off = along - self.e, off + self.d
-        plumb_m = exact.sqrt(plumb_along * plumb_along + plumb_off * plumb_off)
-        required_positive("centre of gravity below the hook", plumb_m, SOURCE)
-        left = exact.sqrt((along + self.c) * (along + self.c) + off * off)
-        right = exact.sqrt((along - self.c) * (along - self.c) + off * off)
-        square = (along + self.c) / left + (along - self.c) / right, off / left + off / right
-        needed = (self.c * self.c * (cos * cos - sin * sin) + self.e * self.a * sin) / (self.b * cos)
-        return RunningHang(
-            along, off, plumb_m, (left, right), plumb_m / (square[0] * plumb_along + square[1] * plumb_off),
-            exact.atan2_deg(plumb_along, plumb_off), self.d, needed,
-        )
-
-
-def _turn(half: float) -> tuple[float, float]:
-    part = 1.0 / (1.0 + half * half)
-    return 2.0 * half * part, (1.0 - half * half) * part
+    return RunningHang(
+        along, off, plumb_m, (left, right), plumb_m / (square[0] * plumb_along + square[1] * plumb_off),
+        exact.atan2_deg(plumb_along, plumb_off), d, needed,
+    )

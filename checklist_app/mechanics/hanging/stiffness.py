@@ -8,6 +8,7 @@ from checklist_app.mechanics.hanging.body import Hang
 from checklist_app.mechanics.vectors import Vec, made_of
 
 SOURCE = "STATICS_SLACKENING"
+N_IN_KN = 1000.0
 
 
 def turning_stiffness_knm_per_rad(
@@ -53,6 +54,34 @@ def turning_stiffness_knm_per_rad(
     spread = exact.sqrt(half * half + xy * xy)
 
     return middle - spread, middle + spread
+
+
+def couple_for_one_degree_nm(load_kn: float, arm_m: float) -> float:
+    """Couple about the hook that turns the load by one degree, with legs that do not stretch.
+
+        M = W a π / 180
+
+    Source:
+        STATICS_SLACKENING; a pendulum's restoring couple W a sin θ, for small turns.
+
+    Args:
+        load_kn: W [kN], above 0.
+        arm_m: a, how deep its centre of gravity hangs below what it turns about: the hook in the plane of two legs and
+            any way on three or four, the line through two picks across it, the one pick of one leg [m].
+
+    Returns:
+        M [N·m]; below 0 it turns on by itself.
+
+    Raises:
+        OutOfRangeError: If the load is no number above 0.
+
+    Example:
+        >>> round(couple_for_one_degree_nm(10.0, 1.5), 2)
+        261.8
+    """
+    required_positive("load on the hook", load_kn, SOURCE)
+
+    return N_IN_KN * load_kn * arm_m / exact.RAD_IN_DEG
 
 
 def _held(hang: Hang, load_kn: float, stiffnesses: Sequence[float]) -> tuple[Vec, Vec, Vec]:
