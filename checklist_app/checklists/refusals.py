@@ -14,11 +14,11 @@ from checklist_app.checklists.procedure import Hold, PromptKind
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.steps import place_href
 from checklist_app.checklists.stops import stops
+from checklist_app.checklists.trial_read import TRIAL, hung_otherwise
 from checklist_app.checklists.verdicts import MAY_BE_SIGNED, bare_name, verdicts
 from checklist_app.checklists.words import day
 from checklist_app.checklists.world import World
 
-TRIAL = "trial"
 NOT_REGISTERED = "not from the register"
 BLOCKS_EVERYWHERE = frozenset({"over limit", "cannot be assessed"})
 
@@ -86,6 +86,9 @@ def _open(world: World, running: Running, hold: Hold) -> Iterator[Refusal]:
     """Questions without which nobody signs: not answered, or answered so that work may not go on."""
     if TRIAL in hold.groups and not running.folded.rows.get(TRIAL):
         yield Refusal("No trial lift is written down", f"/tasks/{running.id}/trial")
+    if TRIAL in hold.groups and (changed := hung_otherwise(running)):
+        yield Refusal(f"Eyes or legs were changed since trial {changed}: lift it a little again, and write it down",
+                      f"/tasks/{running.id}/trial")
     for place in open_places(running, hold, killers=True):
         yield Refusal(f"{_place_words(running, place)}: not answered", place_href(running, place))
     for place in asked(running, hold):

@@ -2,12 +2,13 @@
 from checklist_app.checklists.places import label
 from checklist_app.checklists.running import Running
 from checklist_app.operations.graph import Obtained
-from checklist_app.operations.straight_lift.as_hung import read
+from checklist_app.operations.straight_lift.as_hung import AsHung, as_hung, read
 from checklist_app.operations.straight_lift.trial_entries import TILT_HOW, LowEnd, LowSide
 from checklist_app.operations.straight_lift.trial_found import Hung
 from checklist_app.operations.task import Key, Measured
 
 TRIAL, AS_HUNG = "trial", "as_hung"
+ALIKE_M = 0.0015  # kept in whole millimetres
 SIDES = {"tilt_along_deg": ("low_end", LowEnd.LEFT, LowEnd.LEVEL, "Which end hung low?"),
          "tilt_across_deg": ("low_side", LowSide.FRONT, LowSide.LEVEL, "Which side hung low?")}
 
@@ -28,6 +29,26 @@ def as_read(now: Running, row: str) -> Hung:
     tilts = {name: _tilt(now, row, name) for name in SIDES}
 
     return Hung(rig, tilts["tilt_along_deg"][0], tilts["tilt_across_deg"][0], max(off for _, off in tilts.values()))
+
+
+def hung_otherwise(now: Running) -> str:
+    """The last trial, where eyes or legs are not as they were when it hung: it says nothing of the rig as it is now."""
+    row = max(now.folded.rows.get(TRIAL, ()), default="")
+    kept = read(str(now.folded.values.get((TRIAL, row, AS_HUNG), {}).get("text", "")))
+    if kept is None:
+        return ""
+    rig = read(as_hung(now.evaluation))
+
+    return "" if rig is not None and _alike(kept, rig) else label(row)
+
+
+def _alike(one: AsHung, other: AsHung) -> bool:
+    if len(one.legs_m) != len(other.legs_m):
+        return False
+    pairs = [*zip(one.legs_m, other.legs_m, strict=True)]
+    pairs += [pair for eyes in zip(one.eyes, other.eyes, strict=True) for pair in zip(*eyes, strict=True)]
+
+    return all(abs(first - second) < ALIKE_M for first, second in pairs)
 
 
 def _tilt(now: Running, row: str, name: str) -> tuple[float, float]:

@@ -7,6 +7,7 @@ from checklist_app.checklists import values
 from checklist_app.checklists.answer import answer
 from checklist_app.checklists.finding import finding
 from checklist_app.checklists.holds import hold_states
+from checklist_app.checklists.refusals import refusals
 from checklist_app.checklists.running import running
 from checklist_app.mechanics.hanging.body import rigging
 from checklist_app.mechanics.hanging.settling import settled
@@ -137,3 +138,26 @@ def test_adopting_changes_the_plan_and_voids_what_was_signed(released: Yard) -> 
 
 def test_an_auditor_only_looks_and_no_trial_adopts_nothing(released: Yard) -> None:
     assert not sent(released, TRIAL, RIGGER, act="adopt_cg").keep
+
+
+def test_a_trial_of_another_rig_is_not_accepted(released: Yard) -> None:
+    """What hung level on other legs says nothing of these: it is lifted anew, whatever the plan says."""
+    released.trial()
+    for side in ("1-left", "2-right"):
+        released.say(f"leg/{side}/leg_length_m", values.number("1.56", "m", "tape"))
+    sent(released, TRIAL, act="add")
+    released.trial("02-2")
+    released.say("trial/02-2/as_hung", values.choice("-300 0 1600 1560; 300 0 1600 1560; off 32 10"))
+    assert first(released) == [] and "Eyes or legs were changed" not in page(released)
+    released.say("leg/1-left/leg_length_m", values.number("1.58", "m", "tape"))
+    assert "Eyes or legs were changed since trial 2: lift it a little again, and write it down" in first(released)
+    assert "Eyes or legs were changed since trial 2. It says nothing of the rig as it is now" in page(released)
+    released.say("leg/1-left/leg_length_m", values.number("1.56", "m", "tape"))
+    assert first(released) == []
+
+
+def first(yard: Yard) -> list[str]:
+    """What comes before the signature under the trial, but for the release, which each change voids."""
+    now = running(yard.world, TASK)
+    states = hold_states(yard.world, now)
+    return [each.words for each in refusals(yard.world, now, states[1], ())]

@@ -14,7 +14,7 @@ from checklist_app.checklists.pages.step import step
 from checklist_app.checklists.plain import NO_STAGE, missing
 from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.steps import Screen, Way, next_way, screens, stage_number
-from checklist_app.checklists.trial_read import AS_HUNG
+from checklist_app.checklists.trial_read import AS_HUNG, hung_otherwise
 from checklist_app.checklists.trials import TRIAL, adopted_mass_kg, next_row, planned, trials
 from checklist_app.checklists.world import World
 from checklist_app.operations.straight_lift.as_hung import as_hung
@@ -49,7 +49,7 @@ def beside(world: World, now: Running, screen: Screen) -> Mapping[str, Any]:
     return {
         "below": "checklist/_trials.html", "trials": rows,
         "planned": planned(now), "adopt": adopted_mass_kg(now, rows[-1].row),
-        "mass": now.folded.values.get(("mass_kg",)), "finding": finding(now),
+        "mass": now.folded.values.get(("mass_kg",)), "finding": finding(now), "changed": hung_otherwise(now),
         "next": Way(f"/tasks/{now.id}/holds/{hold.name}", f"Next: hold, {hold.words.lower()}") if last
         else next_way(now, STAGE, screen.key),
     }
