@@ -6,8 +6,10 @@ the state gets the worst that is published. A load on a pallet has two faces, ea
 
 from enum import Enum
 
+from checklist_app.mechanics import exact
 from checklist_app.mechanics.errors import OutOfRangeError
 from checklist_app.mechanics.lashing.rule_sets import RULES, RuleSet
+from checklist_app.mechanics.slings import slip
 
 
 class Pair(Enum):
@@ -111,7 +113,7 @@ def friction(rule_set: RuleSet, pair: Pair, surface: Surface) -> float:
         return _mat(rule_set, surface)
     if rule_set is RuleSet.CSS:
         if faces is Faces.OTHER:
-            raise OutOfRangeError("pair of faces by Annex 13", pair.value, "wood and metal; others as measured",
+            raise OutOfRangeError("pair of faces by Annex 13", pair.value, "wood and metal; any other as measured",
                                   "CSS_ANNEX_13")
         clean = min(clean, CSS_AT_MOST[faces])
 
@@ -147,6 +149,38 @@ def worst_friction(rule_set: RuleSet, pair: Pair | None, surface: Surface | None
         return friction(rule_set, pair, surface)
     pairs = [pair] if pair else [each for each in Pair if each is not Pair.MAT and _has(rule_set, each)]
     return min(friction(rule_set, each, state) for each in pairs for state in ([surface] if surface else Surface))
+
+
+def measured_friction(rule_set: RuleSet, pair: Pair, surface: Surface, measured: float) -> float:
+    """Friction that was measured on these very faces: it counts where it is less than published, and never more.
+
+        least of μ as measured and μ as published for the pair and its state
+
+    Source:
+        FRICTION_MEASURED; CTU_ANNEX_7, CSS_TIMBER, CFR_393 for what is published. For a pair that Annex 13 does not
+        have the value of CTU_ANNEX_7.
+
+    Args:
+        rule_set: whose table.
+        pair: what slides on what.
+        surface: what is on the faces.
+        measured: lowest of the readings [-], above 0 up to 1.
+
+    Returns:
+        μ [-].
+
+    Raises:
+        OutOfRangeError: If it is no number above 0 up to 1, or for a mat that is not clean.
+
+    Example:
+        >>> by = (RuleSet.EN, Pair.BARE_METAL_ON_WOOD, Surface.CLEAN_DRY)
+        >>> measured_friction(*by, 0.25), measured_friction(*by, 0.5)
+        (0.25, 0.3)
+    """
+    printed_by = rule_set if pair is Pair.MAT or _has(rule_set, pair) else RuleSet.CTU
+    published = exact.let("friction as published for them", friction(printed_by, pair, surface))
+
+    return exact.least(slip.measured_friction(measured), published)
 
 
 def beside_direct_lashings(rule_set: RuleSet, coefficient: float) -> float:

@@ -1,9 +1,8 @@
-"""Friction on the deck, under pallet or skid: as measured on the spot, else as published."""
+"""Friction on the deck, under pallet or skid: as published, or less where less was measured."""
 
 from checklist_app.mechanics.lashing import friction
 from checklist_app.mechanics.lashing.friction import Pair, Surface
 from checklist_app.mechanics.lashing.rule_sets import RuleSet
-from checklist_app.mechanics.slings import slip
 from checklist_app.operations.graph import Known, dont_know, when
 
 
@@ -20,9 +19,11 @@ def deck_surface_unknown() -> Surface:
 
 
 @when("deck_friction_there", deck_friction=Known.YES)
-def deck_friction_measured(deck_friction: float) -> float:
-    """As measured on these very faces."""
-    return slip.measured_friction(deck_friction)
+def deck_friction_measured(
+    deck_friction: float, rule_set: RuleSet, deck_pair: Pair, deck_surface: Surface
+) -> float:
+    """As measured on these very faces, and no more than is published for them."""
+    return friction.measured_friction(rule_set, deck_pair, deck_surface, deck_friction)
 
 
 @when("deck_friction_there", deck_friction=Known.NO)

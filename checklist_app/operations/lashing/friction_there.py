@@ -1,9 +1,8 @@
-"""Friction under the load: as measured on the spot, else as published; who does not know gets the worst."""
+"""Friction under the load: as published, or less where less was measured; who does not know gets the worst."""
 
 from checklist_app.mechanics.lashing import friction
 from checklist_app.mechanics.lashing.friction import Pair, Surface
 from checklist_app.mechanics.lashing.rule_sets import RuleSet
-from checklist_app.mechanics.slings import slip
 from checklist_app.operations.graph import Known, dont_know, when
 
 
@@ -20,9 +19,11 @@ def load_surface_unknown() -> Surface:
 
 
 @when("load_friction_there", load_friction=Known.YES)
-def load_friction_measured(load_friction: float) -> float:
-    """As measured on these very faces."""
-    return slip.measured_friction(load_friction)
+def load_friction_measured(
+    load_friction: float, rule_set: RuleSet, load_pair: Pair, load_surface: Surface
+) -> float:
+    """As measured on these very faces, and no more than is published for them."""
+    return friction.measured_friction(rule_set, load_pair, load_surface, load_friction)
 
 
 @when("load_friction_there", load_friction=Known.NO)

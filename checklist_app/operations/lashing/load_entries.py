@@ -16,6 +16,7 @@ from checklist_app.operations.lashing.choices import Lies, OnDeck, Route
 from checklist_app.operations.obtained import CG_HOW, FRICTION_HOW, LENGTH_HOW, MASS_HOW
 
 NOT_MEASURED = NotUsed("not measured: the published value is taken")
+AS_MEASURED = "Pull that makes it slip / its weight. More than is published for these faces counts as published."
 
 LOAD = (
     Entry("day", "day it leaves", Day),
@@ -46,7 +47,7 @@ STANDING = (
     Entry("load_surface", "what is on those faces", Surface,
           hint="An engine drips. Wipe it off, look again, then answer."),
     Entry("load_friction", "friction under the load, as measured", float, "", 0.0, 1.0, (0.05, 0.7), FRICTION_HOW,
-          may_be_none=True, default=NOT_MEASURED, hint="Pull that makes it slip / its weight."),
+          may_be_none=True, default=NOT_MEASURED, hint=AS_MEASURED),
 )
 ROUTE = (
     Entry("route", "how it travels", Route),

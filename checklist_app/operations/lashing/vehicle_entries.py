@@ -4,7 +4,7 @@ from checklist_app.mechanics.lashing.friction import Pair, Surface
 from checklist_app.operations.gear import Vehicle
 from checklist_app.operations.graph import Entry, NotUsed
 from checklist_app.operations.lashing.lashing_entries import GROUPS
-from checklist_app.operations.lashing.load_entries import LOAD, NOT_MEASURED, ROUTE, SHIP, STANDING
+from checklist_app.operations.lashing.load_entries import AS_MEASURED, LOAD, NOT_MEASURED, ROUTE, SHIP, STANDING
 from checklist_app.operations.obtained import FRICTION_HOW, LENGTH_HOW
 
 NOTHING_ELSE = NotUsed("nothing else is on it")
@@ -13,7 +13,7 @@ DECK = (
     Entry("deck_pair", "what meets on the deck under the pallet", Pair),
     Entry("deck_surface", "what is on those faces", Surface, hint="Sweep it, look again, then answer."),
     Entry("deck_friction", "friction on the deck, as measured", float, "", 0.0, 1.0, (0.05, 0.7), FRICTION_HOW,
-          may_be_none=True, default=NOT_MEASURED, hint="Pull that makes it slip / its weight."),
+          may_be_none=True, default=NOT_MEASURED, hint=AS_MEASURED),
     Entry("behind_headboard_m", "middle of the load behind the headboard", float, "m", 0.0, 20.0, (0.4, 13.0),
           LENGTH_HOW, hint="From the headboard back to the middle between its feet."),
     Entry("other_kg", "other load on the vehicle", float, "kg", 1.0, 60_000.0, (50.0, 25_000.0),

@@ -2,6 +2,7 @@
 
 import pytest
 
+from checklist_app.mechanics.errors import OutOfRangeError
 from checklist_app.mechanics.lashing import friction
 from checklist_app.mechanics.lashing.friction import Pair, Surface
 from checklist_app.mechanics.lashing.rule_sets import RuleSet
@@ -54,6 +55,25 @@ def test_common_practice_steel_never_on_steel() -> None:
     assert by_state[Surface.CLEAN_WET] == by_state[Surface.OILY] == 0.0
     for surface in Surface:
         assert by_state[surface] <= friction.friction(RuleSet.EN, Pair.BARE_METAL_ON_WOOD, surface)
+
+
+@pytest.mark.parametrize("rule_set", RuleSet)
+def test_a_measured_friction_never_counts_for_more_than_is_published(rule_set: RuleSet) -> None:
+    """CTU Code Annex 7 Appendix 2 and what else the table of friction is from; measured below it counts as measured."""
+    for pair in Pair:
+        for surface in Surface:
+            try:
+                published = friction.friction(rule_set, pair, surface)
+            except OutOfRangeError:
+                continue
+            assert friction.measured_friction(rule_set, pair, surface, 0.9) == published
+            assert friction.measured_friction(rule_set, pair, surface, 0.01) == min(0.01, published)
+
+
+def test_a_pair_that_annex_13_does_not_have_counts_as_the_ctu_code_prints_it_at_most() -> None:
+    plastic = Pair.PLASTIC_PALLET_ON_PLYWOOD
+    found = [friction.measured_friction(RuleSet.CSS, plastic, Surface.CLEAN_DRY, mu) for mu in (0.12, 0.5)]
+    assert found == [0.12, 0.20]
 
 
 def test_trap_a_bare_foot_is_no_steel_crate() -> None:

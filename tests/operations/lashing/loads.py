@@ -96,8 +96,8 @@ def load(lashings: Sequence[Row] = (), blocks: Sequence[Row] = (), **changes: An
         "day": Day("2026-11-25"), "mass_kg": 1000.0, "cg_x_m": 0.0, "cg_y_m": 0.0, "cg_z_m": 0.5, "length_m": 1.8,
         "width_m": 1.8, "height_m": 1.5, "stands": Stands.FEET, "base_length_m": 1.6, "base_width_m": 1.6,
         "edge_gives_m": NONE, "pallet": NONE, "bearing": Bearing.FEET, "pallet_lies": Lies.LENGTHWAYS,
-        "load_pair": Pair.BARE_METAL_ON_WOOD,
-        "load_surface": Surface.CLEAN_DRY, "load_friction": 0.3, "route": Route.ROAD, "waters": Waters.OPEN_OCEAN,
+        "load_pair": rough_enough(changes.get("load_friction")), "load_surface": Surface.CLEAN_DRY,
+        "load_friction": 0.3, "route": Route.ROAD, "waters": Waters.OPEN_OCEAN,
         "rule_set": RuleSet.EN, "vehicle": vehicle(), "deck_pair": Pair.SAWN_WOOD_ON_PLYWOOD,
         "deck_surface": Surface.CLEAN_DRY, "behind_headboard_m": 3.0, "other_kg": NONE,
         "ends_off_m": 0.0,
@@ -109,6 +109,13 @@ def load(lashings: Sequence[Row] = (), blocks: Sequence[Row] = (), **changes: An
             answers = {name: value for name, value in row.items() if value is not None}
             task = task.with_row(group, f"{group[0].upper()}{number}", answers)
     return task
+
+
+def rough_enough(friction: Any) -> Pair:
+    """The faces of an entered friction: ones that have no less as published, swept clean and dry."""
+    if not isinstance(friction, float) or friction <= 0.3:
+        return Pair.BARE_METAL_ON_WOOD
+    return Pair.SAWN_WOOD_ON_PLYWOOD if friction <= 0.45 else Pair.MAT
 
 
 def exactly(value: Any) -> Any:

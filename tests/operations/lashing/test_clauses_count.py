@@ -57,7 +57,7 @@ WEAK = load(four(AT, OUT, 100.0))
 JUST = load(four((0.45, 0.30, 1.1), (1.2, 1.1, 0.0), 700.0), base_length_m=1.0, base_width_m=0.7, cg_z_m=0.8,
             load_friction=0.1)
 TALL = load(four((0.3, 0.2, 1.1), (1.0, 0.7, 0.0), 400.0), base_length_m=0.9, base_width_m=0.5, cg_z_m=0.9,
-            load_friction=0.7)
+            load_friction=0.6)
 TIED = load([tie_down((0.0, 0.7, 1.0), (0.0, 0.8, 0.0))])
 ABOARD = load([], **SHIP)
 
@@ -95,7 +95,7 @@ CASES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "lashing.css_forces.accelerations_m_s2": (lambda *_: (0.0, 0.0, 0.0), ABOARD),
     "lashing.css_forces.length_speed_factor": (lambda *_: 0.01, ABOARD),
     "lashing.css_forces.b_over_gm_factor": (
-        lambda *_: 1.0, load([], **(SHIP | {"load_friction": 1.0, "ship_b_over_gm": 7.0, "mass_kg": 20_000.0}))
+        lambda *_: 1.0, load(four(AT, OUT, 2500.0), **(SHIP | {"ship_b_over_gm": 7.0}))
     ),
     "lashing.css_forces.ship_forces": (lambda *_: ShipForces(0.1, 0.1, 0.1), ABOARD),
     "lashing.css_forces.ship_demand": (lambda _f, _m, direction: little(direction), ABOARD),
@@ -129,7 +129,7 @@ CASES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "lashing.prepared.prepared": (low_prepared, TALL),
     "lashing.slide_3d.slides_at": (lambda *_, **__: Withstood(HUGE, HUGE, ()), JUST),
     "lashing.tip_3d.tips_at": (lambda *_: Withstood(HUGE, HUGE, ()), TALL),
-    "slings.slip.measured_friction": (lambda *_: 1.0, WEAK),
+    "lashing.friction.measured_friction": (lambda *_: 1.0, WEAK),
 }
 
 

@@ -8,7 +8,7 @@ from checklist_app.mechanics.lashing.friction import Pair, Surface, worst_fricti
 from checklist_app.mechanics.lashing.rule_sets import RuleSet
 from checklist_app.operations.check import Verdict
 from checklist_app.operations.graph import CannotAssess, DontKnow
-from tests.operations.lashing.loads import FORWARD, load, nominal, words
+from tests.operations.lashing.loads import FORWARD, load, nominal, on_a_pallet, words
 
 PUBLISHED = {"load_friction": None}
 
@@ -49,6 +49,28 @@ def test_who_does_not_know_pair_or_state_gets_the_worst_published(
         assert isinstance(found, CannotAssess)
     else:
         assert found == worst_friction(rule_set, pair, surface)
+
+
+def test_measured_it_never_holds_more_than_is_published_for_what_is_there() -> None:
+    """A reading of 0.45 on an oily foot is a reading of something else: metal on wood, oily, counts 0.02."""
+    assert friction_of(load_friction=0.45, load_surface=Surface.OILY, load_pair=Pair.BARE_METAL_ON_WOOD) == 0.02
+    assert friction_of(load_friction=0.45, load_pair=Pair.BARE_METAL_ON_WOOD) == 0.3
+    assert friction_of(load_friction=0.18, load_pair=Pair.BARE_METAL_ON_WOOD) == 0.18
+    assert friction_of(load_friction=0.45, load_pair=DontKnow(), load_surface=DontKnow()) == 0.0
+
+
+def test_measured_it_waits_for_what_the_faces_are() -> None:
+    ev = nominal(load([], load_friction=0.2, load_surface=None))
+    assert ev.check(f"sliding[{FORWARD}]").verdict is Verdict.WAITING
+    assert "what is on those faces" in words(ev, f"sliding[{FORWARD}]")
+
+
+def test_on_the_deck_too_what_was_measured_is_held_against_what_is_published() -> None:
+    oily, clean = (
+        nominal(on_a_pallet([], deck_friction=0.6, deck_surface=state))["deck_friction_there"]
+        for state in (Surface.OILY, Surface.CLEAN_DRY)
+    )
+    assert (oily, clean) == (0.05, 0.45)
 
 
 def test_a_mat_that_nobody_knows_to_be_clean_holds_nothing_up() -> None:
