@@ -6,21 +6,25 @@ from math import ceil
 from checklist_app.checklists.places import label
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.trial_read import TRIAL, NotTold, as_read
+from checklist_app.checklists.words import listed
 from checklist_app.mechanics.errors import OutOfRangeError
 from checklist_app.mechanics.finding.trials import Found, Met
 from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.straight_lift.trial_found import (
     LEVEL_WITHIN_DEG,
+    SMALL_M,
     Hung,
+    changes_together,
     found_at,
     found_between,
     height_before,
     leg_changes,
     pick_changes,
 )
+from checklist_app.operations.words import figure
 
 MM_IN_M = 1000.0
-SMALL_MM = 3
+TWO = 2
 AXES = (("cg_x_m", "lengthwise"), ("cg_y_m", "crosswise"), ("cg_z_m", "high"))
 
 
@@ -112,14 +116,14 @@ def _met_words(now: Running, row: str, met: tuple[str, Met] | None, better: bool
 
 
 def _line(found: Found, by: str, axes: tuple[tuple[str, str], ...]) -> str:
-    where = ", ".join(f"{at:.2f} m {words} (± {_mm(away)} mm)"
+    where = ", ".join(f"{figure(at, 'm')} m {words} (± {_mm(away)} mm)"
                       for (_, words), at, away in zip(axes, found.cg, found.plus_minus_m, strict=False))
     return f"By {by} the centre of gravity lies {where}"
 
 
 def _new(now: Running, found: Found, axes: tuple[tuple[str, str], ...]) -> tuple[Coordinate, ...]:
     """What differs from the plan; empty when the plan says the same."""
-    made = tuple(Coordinate(name, words, _typed(at), _typed(_mm(away) / MM_IN_M), f"{at:.3f}")
+    made = tuple(Coordinate(name, words, _typed(at), _typed(_mm(away) / MM_IN_M), f"{at:.3f}".replace("-", "−"))
                  for (name, words), at, away in zip(axes, found.cg, found.plus_minus_m, strict=False))
     stands = [now.folded.values.get((each.name,), {}) for each in made]
     same = all((value.get("text"), value.get("plus_minus")) == (each.text, each.plus_minus)
@@ -129,20 +133,28 @@ def _new(now: Running, found: Found, axes: tuple[tuple[str, str], ...]) -> tuple
 
 
 def _changes(now: Running, trial: Hung, cg: Vec) -> Iterator[str]:
-    names = now.task.rows.get("leg", ())
+    names = [label(row) for row in now.task.rows.get("leg", ())]
     if len(names) != len(trial.rig.legs_m) or len(names) == 1:
         return
-    changes = [each for each in leg_changes(trial.rig, cg) if abs(each.by_m) * MM_IN_M >= SMALL_MM]
-    for change in changes[:2]:
-        way = "longer" if change.by_m > 0.0 else "shorter"
+    changes = [each for each in leg_changes(trial.rig, cg) if abs(each.by_m) >= SMALL_M]
+    alone = changes if len(names) == TWO else [each for each in changes if each.tilt_deg <= LEVEL_WITHIN_DEG]
+    for change in alone[:2]:
         left = "and it hangs level" if change.tilt_deg <= LEVEL_WITHIN_DEG else f"and {change.tilt_deg:.1f}° are left"
-        yield f"Make the {names[change.leg]} leg {_mm(abs(change.by_m))} mm {way}, {left}."
+        yield f"Make {_leg(names[change.leg], change.by_m)}, {left}."
+    together = () if alone else changes_together(trial.rig, cg)
+    if any(abs(by_m) >= SMALL_M for by_m in together):
+        made = [_leg(name, by_m) for name, by_m in zip(names, together, strict=True) if abs(by_m) >= SMALL_M]
+        yield f"Make {listed(made)}, and it hangs level."
     points = _other_points(now, trial)
     if changes and points:
         best = pick_changes(trial.rig, cg, [at for _, at in points])
         if best and best[0].tilt_deg < min(change.tilt_deg for change in changes) + 1.0:
             first = best[0]
             yield (f"Or fasten the {names[first.leg]} leg at {points[first.pick][0]}: {first.tilt_deg:.1f}° are left.")
+
+
+def _leg(name: str, by_m: float) -> str:
+    return f"the {name} leg {_mm(abs(by_m))} mm {'longer' if by_m > 0.0 else 'shorter'}"
 
 
 def _other_points(now: Running, trial: Hung) -> list[tuple[str, Vec]]:

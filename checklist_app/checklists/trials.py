@@ -80,7 +80,7 @@ def _cell_kg(now: Running) -> float:
 def _trial(now: Running, row: str) -> Trial:
     def said(name: str, unit: str) -> str:
         read = _number(now, name, row)
-        return f"{figure(read, unit)} {unit}" if read is not None else ""
+        return _with_unit(read, unit) if read is not None else ""
 
     cell = now.task.answers.get(Key("hook_load_kg", _label(now, row)))
     return Trial(row, label(row), said("lifted_mm", "mm"), said("held_s", "s"),
@@ -100,4 +100,8 @@ def _label(now: Running, row: str) -> str:
 
 def _quantity(now: Running, name: str, unit: str) -> str:
     found: Any = now.evaluation[name]
-    return f"{figure(abs(float(found)), unit)} {unit}" if isinstance(found, float) else ""
+    return _with_unit(abs(float(found)), unit) if isinstance(found, float) else ""
+
+
+def _with_unit(value: float, unit: str) -> str:
+    return figure(value, unit) + ("" if unit == "°" else " ") + unit

@@ -12,7 +12,10 @@ from checklist_app.checklists.running import running
 from checklist_app.mechanics.hanging.body import rigging
 from checklist_app.mechanics.hanging.settling import settled
 from checklist_app.mechanics.vectors import Vec
-from checklist_app.operations.straight_lift.as_hung import as_hung, read
+from checklist_app.operations.straight_lift.as_hung import AsHung, as_hung, read
+from checklist_app.operations.straight_lift.choices import Rig
+from checklist_app.operations.straight_lift.trial_found import changes_together
+from tests.checklists.shop import Shop
 from tests.checklists.yard import RIGGER, SUPERVISOR, TASK, Yard, request, sent, sign
 
 TRIAL = f"/tasks/{TASK}/trial"
@@ -161,3 +164,43 @@ def first(yard: Yard) -> list[str]:
     now = running(yard.world, TASK)
     states = hold_states(yard.world, now)
     return [each.words for each in refusals(yard.world, now, states[1], ())]
+
+
+ROWS = ("1-left_front", "2-right_front", "3-left_rear", "4-right_rear")
+CORNERS = tuple(Vec(x, y, 0.36) for x, y in ((-0.8, -0.45), (0.8, -0.45), (-0.8, 0.45), (0.8, 0.45)))
+
+
+@pytest.mark.parametrize(("cg", "changed"), [
+    (Vec(0.12, 0.0, 0.24), [1, 3]), (Vec(0.0, -0.06, 0.24), [0, 1]), (Vec(0.10, 0.05, 0.24), [0, 1, 3]),
+])
+def test_four_legs_are_levelled_by_the_legs_of_one_end_together(cg: Vec, changed: list[int]) -> None:
+    """One leg alone of four goes slack, or lifts a corner."""
+    rig = AsHung(CORNERS, (2.0, 2.0, 2.0, 2.0), 0.01, 0.01)
+    by_m = changes_together(rig, cg)
+    away = [leg for leg, each in enumerate(by_m) if abs(each) >= 0.003]
+    assert len(away) == len(changed) and (len(away) > 2 or away in (changed, sorted({0, 1, 2, 3} - set(changed))))
+    legs_m = [2.0 + round(each, 3) for each in by_m]
+    assert settled(rigging(CORNERS, legs_m, cg)).tilt_deg < 0.1 < settled(rigging(CORNERS, rig.legs_m, cg)).tilt_deg
+
+
+def test_four_legs_are_told_as_pairs_and_by_their_names() -> None:
+    shop = Shop()
+    task = shop.begin(load="BF-9", state="bare", rig=Rig.FOUR_LEGS.value)
+    for row in ROWS:
+        kit = f"/tasks/{task}/kit/leg.{row}"
+        shop.post(f"{kit}.sling", {"pick": "gear/C4-81"})
+        shop.post(f"{kit}.carrier", {f"leg/{row}/carrier": f"load/BF-9@{row[2:].replace('_', ' ')}"})
+        for slot in ("top_fitting", "bottom_fitting", "eye"):
+            shop.post(f"{kit}.{slot}", {"not_used": "yes"})
+    shop.post(f"/tasks/{task}/numbers?step=legs", {"legs_given": "lengths"})
+    shop.post(f"/tasks/{task}/trial", {"act": "add"})
+    tilts = {f"trial/01-1/{name}": text for name, text in (
+        ("tilt_along_deg", "3.6"), ("tilt_along_deg.how", "inclinometer"), ("low_end", "right end"),
+        ("tilt_across_deg", "0.0"), ("tilt_across_deg.how", "inclinometer"), ("low_side", "neither, it hangs level"))}
+    shop.post(f"/tasks/{task}/trial?step=lifted.01-1", tilts)
+    found = finding(running(shop.world, task))
+    assert found is not None
+    (told,) = found.changes
+    assert re.fullmatch(r"Make the (left|right) front leg (\d+) mm (longer|shorter) and the \1 rear leg \2 mm \3,"
+                        " and it hangs level[.]", told), told
+    assert "planned 0.6°" in shop.get(f"/tasks/{task}/trial?step=lifted.01-1").html

@@ -45,7 +45,7 @@ def test_the_trial_is_behind_the_release_and_then_written_down_row_by_row() -> N
         "trial/01-1/tilt_along_deg": "1,2", "trial/01-1/tilt_along_deg.how": "inclinometer"})
     assert given.status == 303 and len(given.keep) == 3
     (found,) = trials(running(yard.world, TASK))
-    assert (found.number, found.lifted, found.hook_load, found.tilt_along) == ("1", "50 mm", "no load cell", "1.2 °")
+    assert (found.number, found.lifted, found.hook_load, found.tilt_along) == ("1", "50 mm", "no load cell", "1.2°")
     assert "planned 898 kg" in page(yard, TRIAL)
 
 

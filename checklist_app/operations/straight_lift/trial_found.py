@@ -10,15 +10,18 @@ from checklist_app.mechanics.hanging.body import Rigging
 from checklist_app.mechanics.hanging.levelling import (
     LegChange,
     PickChange,
+    lengths_that_level_m,
     levelled_by_another_pick,
     levelled_by_one_leg,
 )
+from checklist_app.mechanics.hanging.settling import settled
 from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.evaluate import Evaluation
 from checklist_app.operations.straight_lift.as_hung import AsHung
 
 LEVEL_WITHIN_DEG = 0.05
 HALF = 0.5
+SMALL_M = 0.003
 
 
 @dataclass(frozen=True)
@@ -87,6 +90,30 @@ def leg_changes(rig: AsHung, cg: Vec) -> tuple[LegChange, ...]:
             continue
 
     return tuple(sorted(found, key=lambda change: (change.tilt_deg > LEVEL_WITHIN_DEG, abs(change.by_m))))
+
+
+def changes_together(rig: AsHung, cg: Vec) -> tuple[float, ...]:
+    """How much longer each leg must be to hang it level, one of them as it is [m]: where the fewest legs change.
+
+    Of more than two legs one alone lifts a corner or goes slack. Empty where no lengths level it.
+    """
+    what, found = Rigging(rig.eyes, rig.legs_m, cg), []
+    for kept in range(len(rig.legs_m)):
+        try:
+            legs_m = lengths_that_level_m(what, kept)
+            tilt_deg = settled(Rigging(rig.eyes, legs_m, cg)).tilt_deg
+        except OutOfRangeError:
+            continue
+        if tilt_deg <= LEVEL_WITHIN_DEG and min(legs_m) > 0.0:
+            found.append(tuple(leg_m - now_m for leg_m, now_m in zip(legs_m, rig.legs_m, strict=True)))
+
+    return min(found, key=_effort, default=())
+
+
+def _effort(by_m: tuple[float, ...]) -> tuple[int, float]:
+    """How many legs are changed, and the furthest of them."""
+    away = [abs(each) for each in by_m]
+    return len([each for each in away if each >= SMALL_M]), max(away)
 
 
 def pick_changes(rig: AsHung, cg: Vec, others: Sequence[Vec]) -> tuple[PickChange, ...]:
