@@ -23,14 +23,17 @@ class Adds:
     """A group whose rows people add, at most so many.
 
     `one` is what a row is called. `more`: the button that adds one. `anew`: what a copy does not take over, because it
-    is another item, or was read on that one; where nothing may be, `copied` is false. `mirrors`: the mirror images that
-    are offered.
+    is another item, or was read on that one; where nothing may be, `copied` is false. `confirm`: what it does not take
+    over either, but offers for one tap where the answers of `alike` are the same. `mirrors`: the mirror images that are
+    offered.
     """
 
     one: str
     more: str
     most: int
     anew: tuple[str, ...] = ()
+    confirm: tuple[str, ...] = ()
+    alike: tuple[str, ...] = ()
     mirrors: tuple[Mirror, ...] = ()
     copied: bool = True
 
@@ -38,6 +41,7 @@ class Adds:
 def adds(data: Mapping[str, Any]) -> Adds:
     """As a procedure writes it."""
     return Adds(data["one"], data["more"], data["most"], tuple(data.get("anew", ())),
+                tuple(data.get("confirm", ())), tuple(data.get("alike", ())),
                 tuple(_mirror(each) for each in data.get("mirror", ())), data.get("copied", True))
 
 

@@ -99,7 +99,7 @@ def _point(asks: TypedAsks, name: str, words: str) -> tuple[Ask, ...]:
 def _alike(typed: Mapping[str, str]) -> Ask:
     options = tuple(Option(each, each[:1].upper() + each[1:]) for each in SETS)
     return Ask(name=ALIKE, kind="choice", words="How many like it?", text=typed.get(ALIKE, "") or ALONE,
-               options=options)
+               options=options, why="Their rings and eyes are taken to be rated as this one's.")
 
 
 def _each(typed: Mapping[str, str]) -> Ask:

@@ -56,7 +56,8 @@ def _offered(world: World, now: Running, places: Iterable[Place]) -> Iterator[tu
         if last[1]["type"] == "choice" and last[1]["text"] not in {str(each.value) for each in fitting(now, entry)}:
             continue
         none = place.prompt.none_words if last[1]["type"] == "not_used" else ""
-        yield last[0], LastFigure(question(place, entry), none or value_words(last[1], world), _fields(place, last[1]))
+        said = none or value_words(last[1], world)
+        yield last[0], LastFigure(question(place, entry), said, fields_of(place, last[1]))
 
 
 def _same_gear(now: Running, last: LastRig, place: Place) -> bool:
@@ -71,7 +72,7 @@ def _item(value: Value | None) -> tuple[str, str] | None:
     return (value["type"], value.get("subject", "")) if value is not None else None
 
 
-def _fields(place: Place, value: Value) -> tuple[tuple[str, str], ...]:
+def fields_of(place: Place, value: Value) -> tuple[tuple[str, str], ...]:
     """As a form says it."""
     if value["type"] == "not_used":
         return ((f"{place.name}.not_used", "yes"),)

@@ -92,7 +92,8 @@ def negated(text: str) -> str:
 
 def _taken_over(now: Running, adds: Adds, row: Path) -> list[tuple[Path, Value]]:
     return [(path, value) for path, value in now.folded.values.items()
-            if len(path) == 3 and path[:2] == row and value["type"] in COPIED and path[2] not in adds.anew]
+            if len(path) == 3 and path[:2] == row and value["type"] in COPIED
+            and path[2] not in adds.anew and path[2] not in adds.confirm]
 
 
 def _is_its_own(now: Running, row: Path, mirror: Mirror) -> bool:

@@ -94,13 +94,19 @@ def lashings(typed: Mapping[str, str], operation: str) -> list[dict[str, str]]:
 
 
 def lashing_entries(made: Made, task: str, typed: Mapping[str, str], operation: str, day: str) -> dict[str, str]:
-    """Rows and gear of what was typed become entries; the answers left to be given, by the fields of the task."""
+    """Rows and gear of what was typed become entries; the answers left to be given, by the fields of the task.
+
+    What rings and eyes of the others carry was taken to be alike; in the task each is looked at.
+    """
     found = completed(typed, operation)
     for slot in slots(operation):
         add_typed(made, task, slot, slot.path, found, day)
     answers = {name: text for name, text in found.items() if not name.startswith(ONE)}
+    confirm = newest(operation).adds[GROUP].confirm
     for number, row in enumerate(lashings(found, operation), 1):
         path = (GROUP, f"{number:02d}-{number}")
+        if number > 1:
+            row = {name: text for name, text in row.items() if name.removeprefix(ONE).partition(".")[0] not in confirm}
         made.say(("task", task), path, values.row("present"))
         add_typed(made, task, ITEM, (*path, "lashing_item"), row, day)
         answers |= {f"{GROUP}/{path[1]}/{name.removeprefix(ONE)}": text for name, text in row.items()}

@@ -69,9 +69,18 @@ class Lashing(Work):
             self.slot(f"lashing.{row}.lashing_item", f"gear/{tag}")
             if not rows:
                 self.fill_row("lashings", "lashing", row)
+            else:
+                self.confirm(row)
             if moved := made.get("moved"):
                 self.post(f"lashings?step=ends.{row}", **{f"lashing/{row}/{name}": at for name, at in moved.items()})
             rows.append(row)
+
+    def confirm(self, row: str) -> None:
+        """What ring and eye of a copy carry is looked at and said again."""
+        said = self.form(next(step for step in self.procedure.stage("lashings").steps if step.name == "pull"),
+                         f"lashing/{row}/")
+        names = tuple(f"lashing/{row}/{name}" for name in self.procedure.adds["lashing"].confirm)
+        self.post(f"lashings?step=pull.{row}", **{name: text for name, text in said.items() if name.startswith(names)})
 
     def draw_again(self, stage: Stage, step: Step) -> None:
         self.fill_row(stage.name, step.group, self.add(stage.name, step.group))

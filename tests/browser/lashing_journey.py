@@ -88,13 +88,15 @@ def put_lashings_on(hand: Hand) -> None:
 
 
 def one_more(hand: Hand, row: int, words: str, tag: str) -> None:
-    """One tap for the row; its item is offered, and taken by whoever has felt it."""
+    """One tap for the row, one for its item by whoever has felt it, one for ring and eye by whoever looked at them."""
     card = hand.page.get_by_role("region", name=f"Lashing {row}", exact=True)
     button = card.get_by_role("button", name=words)
     if not button.is_visible():
         card.locator("summary").click()
     button.click()
     hand.page.get_by_role("button", name=f"Take {tag}: looked at and felt").click()
+    hand.page.wait_for_url("**step=pull**", timeout=SLOW)
+    hand.page.get_by_role("button", name="Looked at: the same here").click()
     hand.page.wait_for_url("**/lashings", timeout=SLOW)
 
 

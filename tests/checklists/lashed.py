@@ -60,7 +60,14 @@ def four_lashings(shop: Shop, task: str, operation: str = VEHICLE) -> tuple[str,
                   {"act": "mirror", "mirror": mirror, "row": f"lashing/{copied or rows(shop, task)[2]}"})
         row = rows(shop, task)[-1]
         pick(shop, task, f"lashing.{row}.lashing_item", f"gear/L-0{len(rows(shop, task))}")
+        confirm(shop, task, row)
     return rows(shop, task)
+
+
+def confirm(shop: Shop, task: str, row: str) -> None:
+    """Ring and eye of a copied lashing are looked at: rated as those of the first."""
+    said = {f"lashing/{row}/{name}": FIRST[name] for name in ("anchor_dan", "held_dan")}
+    shop.post(f"/tasks/{task}/lashings?step=pull.{row}", said)
 
 
 def pick(shop: Shop, task: str, slot: str, subject: str) -> None:

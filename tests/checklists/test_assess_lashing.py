@@ -106,6 +106,18 @@ def test_what_was_typed_becomes_a_task_with_its_rows(visitor: Shop) -> None:
     assert {item.state.custody for path, item in now.items.items() if path[-1] == "lashing_item"} == {"incoming"}
 
 
+def test_in_the_task_ring_and_eye_of_the_others_are_still_to_be_looked_at(visitor: Shop) -> None:
+    visitor.person = RIGGER
+    carried = {**example(VEHICLE), "operation": VEHICLE}
+    given = visitor.post("/begin", {**BEGIN, "operation": VEHICLE,
+                                    **{f"carry.{name}": text for name, text in carried.items()}})
+    now = running(visitor.world, str(given.location).split("/")[2])
+
+    rated = {key.row for key in now.task.answers if key.name in ("anchor_dan", "held_dan")}
+    assert rated == {"1"}
+    assert "Their rings and eyes are taken to be rated" in visitor.get("/assess/vehicle").html
+
+
 def test_nothing_is_carried_into_another_operation(visitor: Shop) -> None:
     visitor.person = RIGGER
     given = visitor.post("/begin", {**BEGIN, "operation": PALLET, "carry.operation": VEHICLE, "carry.cg_z_m": "0.62"})

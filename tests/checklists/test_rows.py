@@ -1,4 +1,6 @@
 """Rows that people add: a tap copies a lashing or mirrors it, its item is picked by hand, nothing is renumbered."""
+import re
+
 import pytest
 
 from checklist_app.checklists import values
@@ -34,13 +36,84 @@ def task(shop: Shop) -> str:
     return begin(shop)
 
 
-def test_one_more_like_it_takes_every_answer_over_but_the_item(shop: Shop, task: str) -> None:
+RATED = {"anchor_dan", "held_dan"}
+
+
+def test_one_more_like_it_takes_every_answer_over_but_the_item_and_what_ring_and_eye_carry(
+    shop: Shop, task: str
+) -> None:
     first = first_lashing(shop, task)
     assert tap(shop, task, act="copy", row=f"lashing/{first}") == 303
     before, after = texts(shop, task, first), texts(shop, task, rows(shop, task)[-1])
 
-    assert {name: text for name, text in before.items() if not name.startswith("lashing_item")} == after
+    assert {name: text for name, text in before.items()
+            if not name.startswith("lashing_item") and name not in RATED} == after
     assert len(after) >= 10
+
+
+@pytest.mark.parametrize("how", [{"act": "copy"}, {"act": "mirror", "mirror": "0"}])
+def test_ring_and_eye_of_a_copy_are_other_ones_and_it_waits_until_somebody_looked_at_them(
+    shop: Shop, task: str, how: dict[str, str]
+) -> None:
+    first = first_lashing(shop, task)
+    answer_all(shop, task)
+    tap(shop, task, row=f"lashing/{first}", **how)
+    second = rows(shop, task)[-1]
+    pick(shop, task, f"lashing.{second}.lashing_item", "gear/L-02")
+    now = running(shop.world, task)
+
+    assert "rating of its anchor" in str(now.evaluation.check("lashing_strength[2]").stopped)
+    page = shop.get(f"/tasks/{task}/lashings?step=pull.{second}").html
+    assert now.evaluation.verdict.words.startswith("waiting")
+    assert not faults(page) and "As on lashing 1" in page and "2000 daN" in page and "4000 daN" in page
+    assert not RATED & texts(shop, task, second).keys()
+
+    given = shop.post(f"/tasks/{task}/lashings?step=pull.{second}", offered(page))
+    assert given.location == f"/tasks/{task}/lashings"
+    assert {name: texts(shop, task, second)[name] for name in RATED} == {"anchor_dan": "2000", "held_dan": "4000"}
+    assert "As on lashing 1" not in shop.get(f"/tasks/{task}/lashings?step=pull.{second}").html
+
+
+def test_an_anchor_on_something_else_is_not_offered_as_one_that_is_like_it(shop: Shop, task: str) -> None:
+    first = first_lashing(shop, task)
+    tap(shop, task, act="copy", row=f"lashing/{first}")
+    second = rows(shop, task)[-1]
+    shop.post(f"/tasks/{task}/lashings?step=put-on.{second}", {f"lashing/{second}/to_body": "the pallet or skid"})
+
+    assert "As on lashing 1" not in shop.get(f"/tasks/{task}/lashings?step=pull.{second}").html
+
+
+def test_what_only_lies_over_the_load_is_confirmed_too(shop: Shop, task: str) -> None:
+    first = first_lashing(shop, task)
+    shop.post(f"/tasks/{task}/lashings?step=pull.{first}", {f"lashing/{first}/held_dan.not_used": "yes"})
+    tap(shop, task, act="copy", row=f"lashing/{first}")
+    second = rows(shop, task)[-1]
+    page = shop.get(f"/tasks/{task}/lashings?step=pull.{second}").html
+    shop.post(f"/tasks/{task}/lashings?step=pull.{second}", offered(page))
+
+    held = running(shop.world, task).folded.values["lashing", second, "held_dan"]
+    assert "It only lies over or round the load" in page and held["type"] == "not_used"
+
+
+def test_a_chock_like_another_holds_what_somebody_found_of_it(shop: Shop, task: str) -> None:
+    first = add(shop, task, "block")
+    said = {"blocked_by": "chock or timber, nailed or screwed", "blocks": "forwards", "block_on": "the deck",
+            "block_dan": "900", "block_x_m": "0.65", "block_y_m": "0.2", "block_z_m": "0.05"}
+    shop.post(f"/tasks/{task}/lashings?step=block.{first}",
+              {f"block/{first}/{name}": text for name, text in said.items()})
+    tap(shop, task, act="mirror", mirror="0", row=f"block/{first}")
+    second = rows(shop, task, "block")[-1]
+    page = shop.get(f"/tasks/{task}/lashings?step=block.{second}").html
+    assert ("block", second, "block_dan") not in running(shop.world, task).folded.values and "As on block 1" in page
+
+    shop.post(f"/tasks/{task}/lashings?step=block.{second}", offered(page))
+    assert running(shop.world, task).folded.values["block", second, "block_dan"]["text"] == "900"
+
+
+def offered(page: str) -> dict[str, str]:
+    """The fields of the offer, as its button sends them."""
+    form = page.partition('id="as-there"')[2].partition("</form>")[0]
+    return dict(re.findall(r'type="hidden" name="([^"]+)" value="([^"]*)"', form))
 
 
 def test_what_was_read_on_one_lashing_is_not_said_of_its_copy(shop: Shop, task: str) -> None:
@@ -122,7 +195,8 @@ def test_what_the_procedure_lets_people_add_fits_the_operation(key: str) -> None
 
     for group, adds in procedure.adds.items():
         asked = {prompt.name: prompt for prompt in procedure.prompts() if prompt.group == group}
-        named = [*adds.anew, *(name for mirror in adds.mirrors for name in (*mirror.turns, *mirror.swaps))]
+        turned_or_swapped = (name for mirror in adds.mirrors for name in (*mirror.turns, *mirror.swaps))
+        named = [*adds.anew, *adds.confirm, *adds.alike, *turned_or_swapped]
         assert set(named) <= asked.keys() and asked
         if group in table.groups:
             assert adds.most == table.groups[group].at_most

@@ -84,6 +84,7 @@ def test_taking_one_writes_rows_whose_items_are_still_to_be_picked() -> None:
     added = now.evaluation.task.rows["lashing"][2:]
     for row in added:
         assert now.evaluation.check(f"lashing_usable[{row}]").verdict is Verdict.WAITING
+        assert not {Key(name, row) for name in ("anchor_dan", "held_dan")} & now.task.answers.keys()
     again = shop.post(f"/tasks/{task}/change", {"take": more})
     assert again.status in (303, 409)
 

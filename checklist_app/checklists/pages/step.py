@@ -4,6 +4,7 @@ from dataclasses import replace
 from typing import Any
 
 from checklist_app.checklists.answer import Answer, Request, page
+from checklist_app.checklists.as_there import as_there
 from checklist_app.checklists.ask import Ask, blocks
 from checklist_app.checklists.asking import asked, asks, focus_first
 from checklist_app.checklists.banner import banner
@@ -19,6 +20,7 @@ from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.slots import is_slot
 from checklist_app.checklists.steps import Screen, chosen, next_way, screens, stage_href, stage_number
 from checklist_app.checklists.tried import EVERY_LEG, which_legs
+from checklist_app.checklists.worked_out import EVIDENCE
 from checklist_app.checklists.world import World
 
 SEEN, SLING = ".seen", "sling"
@@ -93,10 +95,10 @@ def _show(request: Request, world: World, now: Running, stage: str, screen: Scre
 
     before, after = _around(now, stage, screen)
     context |= {"legs": which_legs(now), "leg": EVERY_LEG, "typed": "", "fault_words": "",
-                "tries": SLING in now.table.entries,
+                "tries": SLING in now.table.entries, "works_out": any(each.name == EVIDENCE for each in questions),
                 "lashed": lashes(now)} if drawn else {}
     context |= {"blocks": blocks(questions), "step": screen, "before": before, "after": after, "here": screen.href,
-                "last": last_figures(world, now, screen),
+                "last": last_figures(world, now, screen), "there": as_there(world, now, stage, screen),
                 "banner": banner(world, now, stage), "below": None,
                 "next": next_way(now, stage, screen.key)}
     return whole(request, "checklist/step.html", shown, status, **context | dict(beside(world, now, screen)))
