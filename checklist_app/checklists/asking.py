@@ -223,10 +223,7 @@ def _ways(entry: Entry | None) -> tuple[Option, ...]:
 
 def _may_not_know(now: Running, entry: Entry | None) -> bool:
     """Whether the operation has a worst case for somebody who does not know."""
-    if entry is None:
-        return False
-    branches = any(way.choice == entry.name and way.on_known for ways in now.table.ways.values() for way in ways)
-    return entry.name in now.table.worst_cases or (branches and not entry.may_be_none)
+    return entry is not None and now.table.may_not_know(entry.name)
 
 
 def _none_words(place: Place, entry: Entry | None) -> str:

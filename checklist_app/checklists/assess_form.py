@@ -17,6 +17,7 @@ from checklist_app.operations.obtained import ANGLE_HOW, CG_HOW, LENGTH_HOW
 from checklist_app.operations.straight_lift.choices import EyesGiven, LegsGiven, Rig
 
 SHAPE_SIGNS = 12
+SHACKLE = "shackle"
 FROM_WHERE = {
     EyesGiven.DISTANCE: "Seen from the side, the left eye counts as zero.",
     EyesGiven.RECTANGLE: "The left front eye counts as zero: lengthwise to the right, crosswise to the rear.",
@@ -62,10 +63,8 @@ def sections(typed: Mapping[str, str], faults: Mapping[str, str]) -> tuple[Secti
         Section("Slings", "All legs alike. If they differ, say so further down." if others else "",
                 _slings(asks, rig, first, typed), False),
         Section("More about the load", "To one side, uneven eyes, underside and top.", _more(asks, rig), True),
-        Section("Fittings and eyes", "What is not there is answered too.", _fittings(asks, first), True),
-        Section("Hoist and hook", "From the hoist down to where the slings meet.",
-                tuple(ask for slot in hook_slots(rig) for ask in asks.gear(slot)
-                      if slot.path[-1] != "hook_fitting" or rig not in GATHERED), True),
+        Section("Fittings and eyes", "What is not there is answered too.", _fittings(asks, first, typed), True),
+        Section("Hoist and hook", "From the hoist down to where the slings meet.", _hook(asks, rig, typed), True),
         Section("Heights", "How high it goes, and what is above.",
                 asks.numbers("lift_height_m", "highest_hook_m", "room_height_m"), True),
         Section(WORDS, WHY, way_asks(asks, typed), True),
@@ -146,10 +145,23 @@ def _more(asks: Asks, rig: Rig) -> tuple[Ask, ...]:
     return asks.numbers(*eyes, "bottom_z_m", "top_z_m")
 
 
-def _fittings(asks: Asks, row: str) -> tuple[Ask, ...]:
+def _fittings(asks: Asks, row: str, typed: Mapping[str, str]) -> tuple[Ask, ...]:
     slots = {slot.path[-1]: asks.gear(slot) for slot in leg_slots(row)}
-    return (*slots["top_fitting"], *slots["bottom_fitting"], *slots["eye"], asks.choice(f"leg/{row}/eye_turned"),
-            *slots["carrier"])
+    has_shackle = any(slot.kind(typed) == SHACKLE for slot in leg_slots(row))
+    lies = [asks.choice(f"leg/{row}/{name}") for name in ("shackle_pull", "shackle_pin") if has_shackle]
+    turns = [asks.choice(f"leg/{row}/turning")] if rig_of(typed) is Rig.ONE_LEG else []
+    return (*slots["top_fitting"], *slots["bottom_fitting"], *lies, *slots["eye"], *turns,
+            asks.choice(f"leg/{row}/eye_turned"), *slots["carrier"])
+
+
+def _hook(asks: Asks, rig: Rig, typed: Mapping[str, str]) -> tuple[Ask, ...]:
+    asked: list[Ask] = []
+    for slot in hook_slots(rig):
+        if slot.path[-1] != "hook_fitting" or rig not in GATHERED:
+            asked += asks.gear(slot)
+        if slot.path[-1] == "hook_fitting" and slot.kind(typed) == SHACKLE and rig is not Rig.ONE_LEG:
+            asked.append(asks.choice("hook_shackle"))
+    return tuple(asked)
 
 
 def _other_leg(asks: Asks, row: str, typed: Mapping[str, str]) -> tuple[Ask, ...]:

@@ -32,8 +32,9 @@ OF_EYES = {EyesGiven.DISTANCE: ("eyes_apart_m", "right_eye_higher_m"),
 OF_LEGS = {LegsGiven.LENGTHS: "leg_length_m", LegsGiven.ANGLES: "leg_angle_read_deg"}
 OF_HITCH = ("choke_angle_deg", "part_angle_deg", "bend_mm", "edge_mm")
 OF_HOOK = ("hook_at_x_m", "hook_over_m")
-CHOICES = (RIG, LEGS_GIVEN, "share_rule", "rule_set", "chemicals", "eyes_given", "way", "wind_shape", "tag_line")
-ROW_CHOICES = ("hitch", "edge_protected", "face", "stop", "eye_turned")
+CHOICES = (RIG, LEGS_GIVEN, "share_rule", "rule_set", "chemicals", "eyes_given", "way", "wind_shape", "tag_line",
+           "hook_shackle")
+ROW_CHOICES = ("hitch", "edge_protected", "face", "stop", "eye_turned", "shackle_pull", "shackle_pin", "turning")
 NEVER_ALIKE = frozenset({*ORIGIN, *OF_HOOK})
 
 

@@ -1,8 +1,9 @@
 """Which facts of gear are asked when it is added on the spot: what one reads from its label or plate, in that order."""
-SLUNG = ("form", "wll_t", "length_m", "legs", "wll_to_45_t", "wll_to_60_t", "grade", "size_mm", "pin_mm", "diameter_mm",
-         "core", "termination", "fibre", "reach_m", "highest_hook_m", "calibrated_until", "mass_kg", "standard",
-         "marked", "origin")
-FOLDED = frozenset({"wll_to_45_t", "wll_to_60_t", "pin_mm", "core", "termination", "mass_kg", "standard"})
+SLUNG = ("form", "pin", "wll_t", "length_m", "legs", "wll_to_45_t", "wll_to_60_t", "grade", "size_mm", "pin_mm",
+         "diameter_mm", "core", "termination", "fibre", "reach_m", "highest_hook_m", "calibrated_until", "mass_kg",
+         "standard", "coldest_c", "marked", "origin")
+FOLDED = frozenset({"wll_to_45_t", "wll_to_60_t", "pin", "pin_mm", "core", "termination", "mass_kg", "standard",
+                    "coldest_c"})
 FOLDED_OF_TEXTILE = frozenset({"legs", "fibre"})
 TEXTILE = frozenset({"flat_sling", "round_sling"})
 """What a label also says and a lift can mostly be assessed without: two taps further, so that the rest takes 20 s."""

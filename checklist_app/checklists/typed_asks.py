@@ -8,7 +8,7 @@ from checklist_app.checklists.usual import allowed_words, step_of, usual_values
 from checklist_app.checklists.usual_case import Tick
 from checklist_app.operations.catalogue import OPERATIONS
 from checklist_app.operations.fields import Field, FieldType
-from checklist_app.operations.graph import Entry, Obtained
+from checklist_app.operations.graph import Obtained
 from checklist_app.operations.kinds import KINDS
 
 USUAL = {"sling.wll_t": ("1", "2", "3", "5"), "sling.length_m": ("1.00", "1.50", "2.00", "3.00"),
@@ -44,15 +44,10 @@ class TypedAsks:
             allowed=f"{allowed} {entry.hint}".strip(), step=step_of(entry.unit), entry=_drawn(name),
             ways=tuple(Option(way.name, way.words) for way in entry.obtained) if entry.name in self.own_way else (),
             how=typed.get(f"{name}.how", ""), plus_minus=typed.get(f"{name}.plus_minus", ""),
-            may_not_know=entry.name in self.table.worst_cases or self._has_a_branch(entry),
+            may_not_know=self.table.may_not_know(entry.name),
             none_words=none_words,
             given=next((way for way in ("dont_know", "not_used") if typed.get(f"{name}.{way}")), ""),
         )
-
-    def _has_a_branch(self, entry: Entry) -> bool:
-        """Whether the operation goes another way where nobody knows it."""
-        ways = (way for ways in self.table.ways.values() for way in ways)
-        return not entry.may_be_none and any(way.choice == entry.name and way.on_known for way in ways)
 
     def choice(self, name: str) -> Ask:
         """One of the named answers of an entry, with what each means as the procedure says it."""

@@ -18,6 +18,7 @@ MARKED_HERE = {"marked": "no", "origin": "bought"}
 OF_KIND = {
     "flat_sling": ("fibre", "thickness_mm"), "round_sling": ("fibre", "thickness_mm"),
     "chain_sling": ("grade", "size_mm"), "wire_rope_sling": ("diameter_mm", "core", "termination"),
+    "shackle": ("form", "pin"),
 }
 """What else is asked of a kind, once it was said."""
 

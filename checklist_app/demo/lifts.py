@@ -16,6 +16,7 @@ KNOWN_BY = {
     "travel_speed_m_s": "plate", "stopping_m": "tape", "gust_m_s": "measured", "tag_length_m": "tape",
     "tag_below_deg": "inclinometer", "tag_off_plumb_m": "tape",
 }
+LIES = {"shackle_pull": "in line with its body", "shackle_pin": "one part, and nothing runs over it"}
 WIND = ("gust_m_s", "wind_shape", "tag_line", "tag_length_m", "tag_below_deg", "tag_off_plumb_m")
 
 
@@ -59,6 +60,8 @@ class Lift(Work):
         for side in self.sides if "hitch" in self.script else ():
             self.post(f"numbers?step=hitch.{side}", **{
                 f"leg/{side}/{name}": text for name, text in self.script["hitch"].items() if name != "hitch"})
+        for side in self.sides if "bottom" in self.script else ():
+            self.post(f"numbers?step=lies.{side}", **{f"leg/{side}/{name}": text for name, text in LIES.items()})
         self.post("numbers?step=around", sling_temperature_c="20", chemicals="none")
         self.post("numbers?step=heights",
                   **{"lift_height_m": self.script["lift_height_m"], "lift_height_m.how": "tape"})

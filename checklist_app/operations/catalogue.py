@@ -6,9 +6,10 @@ from checklist_app.operations.operation import CAUTIONS, Operation
 # The names stand here a second time on purpose: a check function that got lost is missed when this is imported.
 STRAIGHT_LIFT_CHECKS = (
     "hoist_strength", "load_cell_strength", "hook_fitting_strength", "hook_hoist_strength", "hook_load_cell_strength",
-    "sling_strength", "pair_strength", "top_fitting_strength", "bottom_fitting_strength", "eye_strength", "eye_marking",
-    "carrier_strength", "edge", "temperature", "chemicals_resisted", "slip", "leg_angle", "leg_upright", "angle_agrees",
-    "legs_carry", "sharing", "hook_plumb", "stability", "push_stability", "tilt_along", "tilt_across", "tilt_agrees",
+    "sling_strength", "pair_strength", "top_fitting_strength", "bottom_fitting_strength", "eye_strength",
+    "eye_marking", "eye_stays_in", "carrier_strength", "edge", "temperature", "chemicals_resisted", "slip",
+    "leg_angle", "leg_upright", "angle_agrees", "legs_carry", "sharing", "hook_plumb", "stability", "push_stability",
+    "tilt_along", "tilt_across", "tilt_agrees",
     "headroom", "room", "mass_agrees", "wind_limit", "wind_stability", "wind_tilt", "swing_limit", "swing_stability",
     "side_room", "zone", "tag_line_pull", "tag_line_reach", "hoist_usable", "load_cell_usable", "hook_fitting_usable",
     "hook_hoist_usable", "hook_load_cell_usable", "sling_usable", "top_fitting_usable", "bottom_fitting_usable",

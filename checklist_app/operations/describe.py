@@ -74,7 +74,7 @@ def _entry(table: Table, name: str) -> dict[str, Any]:
             }
             for how in entry.obtained
         },
-        "dont_know": name in table.worst_cases or _branches_on_known(table, name),
+        "dont_know": table.may_not_know(name),
         "may_be_none": entry.may_be_none,
         "must_be_answered": entry.default is None,
         "hint": entry.hint,
@@ -85,10 +85,6 @@ def _bounds(
     unit: str, low: float | None, high: float | None, usual: tuple[float, float] | None
 ) -> dict[str, Any]:
     return {"unit": unit, "low": low, "high": high, "usual": list(usual) if usual else None}
-
-
-def _branches_on_known(table: Table, name: str) -> bool:
-    return any(way.choice == name and way.on_known for way in table.all_ways()) and not table.entries[name].may_be_none
 
 
 def _is_choice(entry: Entry) -> bool:

@@ -3,7 +3,9 @@
 from collections.abc import Iterable
 from itertools import pairwise
 
+from checklist_app.mechanics.fittings.cold import HIGHEST_STATED_C, LOWEST_STATED_C
 from checklist_app.mechanics.fittings.eye_marking import EyeMarking
+from checklist_app.mechanics.fittings.shackles import Form, Pin
 from checklist_app.operations.fields import Field
 from checklist_app.operations.kind import (
     CHOICE,
@@ -113,6 +115,10 @@ ROPE = (
     Field("termination", "eyes", CHOICE, choices=TERMINATIONS),
     *LEGS,
 )
+COLDEST = Field(
+    "coldest_c", "lowest temperature, by its maker's instructions", NUMBER, "°C", LOWEST_STATED_C, HIGHEST_STATED_C,
+    usual=(-40.0, -20.0), hint="Left open: −20 °C.",
+)
 EYE = (
     *MADE,
     Field("marking", "standard stamped on it", CHOICE, choices=tuple(each.value for each in EyeMarking),
@@ -122,14 +128,15 @@ EYE = (
     RATINGS,
     Field("ratings_across", "ratings where the pull is across the ring", ROWS, columns=RATING_COLUMNS,
           hint="Where the sheet allows every direction, the same again. Left open: no pull across the ring."),
-    REACH, *KEPT,
+    COLDEST, REACH, *KEPT,
 )
 SHACKLE = (
     *MADE, WLL, REACH,
-    Field("form", "form", CHOICE, choices=("bow", "dee")),
+    Field("form", "form", CHOICE, choices=tuple(each.value for each in Form)),
+    Field("pin", "pin", CHOICE, choices=tuple(each.value for each in Pin)),
     Field("size_mm", "diameter of the body", NUMBER, "mm", 3.0, 200.0, usual=(8.0, 60.0)),
     Field("pin_mm", "diameter of the pin", NUMBER, "mm", 3.0, 200.0, usual=(8.0, 60.0)),
-    *KEPT,
+    COLDEST, *KEPT,
 )
 LOAD = (
     Field("name", "name", required=True),
@@ -206,8 +213,8 @@ KINDS = {
         Kind("wire_rope_sling", "wire rope sling", "wire rope slings", "gear", (*MADE, WLL, *ROPE, *KEPT),
              rules=OF_LEGS),
         Kind("shackle", "shackle", "shackles", "gear", SHACKLE),
-        Kind("hook", "hook", "hooks", "gear", (*MADE, WLL, REACH, *KEPT)),
-        Kind("master_link", "master link", "master links", "gear", (*MADE, WLL, REACH, *KEPT)),
+        Kind("hook", "hook", "hooks", "gear", (*MADE, WLL, REACH, COLDEST, *KEPT)),
+        Kind("master_link", "master link", "master links", "gear", (*MADE, WLL, REACH, COLDEST, *KEPT)),
         Kind("eye", "lifting eye", "lifting eyes", "gear", EYE, rules=(ratings_go_down,)),
         Kind(GEAR_SET, "gear set", "gear sets", "gear", SET, rules=(each_item_once,)),
         Kind("load_cell", "load cell", "load cells", "gear", LOAD_CELL),

@@ -5,7 +5,7 @@ from collections.abc import Callable, Iterator
 from types import ModuleType
 from typing import Any
 
-from checklist_app.operations.graph import Entry, Group
+from checklist_app.operations.graph import Entry, Group, NotUsed
 from checklist_app.operations.proof import prove
 from checklist_app.operations.quantity import ALL_CHECKS, SPREADS, Quantity, TableError, quantity_of
 
@@ -39,6 +39,18 @@ class Table:
         for ways in self.ways.values():
             yield from ways
         yield from self.worst_cases.values()
+
+    def may_not_know(self, name: str) -> bool:
+        """Whether *don't know* is an answer: a worst case stands for it, or a branch that takes one.
+
+        A branch for what nobody was asked says nothing about what nobody knows.
+        """
+        entry = self.entries[name]
+        branches = any(way.choice == name and way.on_known for way in self.all_ways())
+
+        return name in self.worst_cases or (
+            branches and not entry.may_be_none and not isinstance(entry.default, NotUsed)
+        )
 
     def many(self, quantity: Quantity, need: str) -> bool:
         """Whether a function sees all rows of what it needs, rather than its own."""

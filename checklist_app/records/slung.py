@@ -12,7 +12,8 @@ ASKED = (("rig", "Rig"), ("legs_given", "Legs given by"), ("rule_set", ""),
          ("sling_temperature_c", "Temperature of the slings"),
          ("chemicals", "What gets onto the slings"), ("way", "Where it is lifted, and how it moves"))
 TOLD = frozenset({"sharing", "zone"})
-PARTS = (("hitch_share", "hitch"), ("bend_share", "bend"), ("edge_share", "edge"), ("heat_share", "heat"))
+PARTS = (("hitch_share", "hitch"), ("bend_share", "bend"), ("edge_share", "edge"), ("heat_share", "heat"),
+         ("top_shackle_share", "shackle at the top"), ("bottom_shackle_share", "shackle at the bottom"))
 
 
 class Line(NamedTuple):
@@ -61,9 +62,15 @@ def line(record: Record, known: Mapping[str, Any], label: str) -> Line:
     return Line(
         label.replace("_", " "), str(known.get(f"hitch[{label}]", figures.NOTHING)),
         measured(known, f"leg_m[{label}]", "m"), measured(known, f"leg_angle_deg[{label}]", "°"),
-        measured(known, f"leg_load_t[{label}]", "t"), share(known.get(f"leg_share[{label}]")),
+        measured(known, pulled(known, label), "t"), share(known.get(f"leg_share[{label}]")),
         ", ".join(shares) or "none", str(weakest["title"]).partition(",")[0] if weakest else figures.NOTHING,
         figures.used(weakest) if weakest else figures.NOTHING)
+
+
+def pulled(known: Mapping[str, Any], label: str) -> str:
+    """The name of the pull in a leg: as the load is moved, in records that know it; else at rest."""
+    moved = f"leg_pull_t[{label}]"
+    return moved if known.get(moved) is not None else f"leg_load_t[{label}]"
 
 
 def hooks(record: Record) -> list[tuple[str, str, str, str]]:
@@ -71,7 +78,8 @@ def hooks(record: Record) -> list[tuple[str, str, str, str]]:
     known = quantities(record)
     found = {check["row"]: check for check in record["evaluation"]["checks"]
              if check["quantity"] == "hook_hoist_strength"}
-    return [(label.replace("_", " "), measured(known, f"hook_load_t[{label}]", "t"),
+    return [(label.replace("_", " "), measured(known, f"hook_pull_t[{label}]" if known.get(f"hook_pull_t[{label}]") is not None
+                      else f"hook_load_t[{label}]", "t"),
              measured(known, f"hook_angle_deg[{label}]", "°"),
              figures.used(found[label]) if label in found else figures.NOTHING)
             for label in labels(known, "hook_load_t")]

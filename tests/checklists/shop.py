@@ -26,6 +26,7 @@ WAY = {
     "way": "indoors, straight up and down", "load_length_m": "1.60", "load_length_m.how": "tape",
     "load_width_m": "0.90", "load_width_m.how": "tape",
 }
+LIES = {"shackle_pull": "in line with its body", "shackle_pin": "one part, and nothing runs over it"}
 NUMBERS = {"lift_height_m": "0.50", "lift_height_m.how": "tape"}
 
 
@@ -86,6 +87,8 @@ class Shop:
         for leg, side in zip(LEGS, ("left", "right"), strict=True):
             self.post(f"/tasks/{task}/kit/leg.{leg}.hitch", {f"leg/{leg}/hitch": "straight"})
             self.post(f"/tasks/{task}/kit/leg.{leg}.carrier", {f"leg/{leg}/carrier": f"load/{LOAD}@{side}"})
+            lies = {f"leg/{leg}/{name}": said for name, said in LIES.items()}
+            self.post(f"/tasks/{task}/numbers?step=lies.{leg}", lies)
         self.post(f"/tasks/{task}/numbers?step=legs", {"legs_given": "lengths"})
         self.post(f"/tasks/{task}/numbers?step=around", AROUND)
         self.post(f"/tasks/{task}/numbers?step=heights", NUMBERS)

@@ -29,7 +29,7 @@ def test_a_task_knows_load_build_state_place_day_and_its_two_legs(shop: Shop) ->
     assert now.folded.values[("build_state",)]["text"] == "complete"
     assert now.task.rows["leg"] == ("left", "right")
     assert now.task.answers[Key("room_height_m")].value == 5.4
-    assert now.procedure.key == "straight_lift/3"
+    assert now.procedure.key == "straight_lift/4"
 
 
 @pytest.mark.parametrize(("field", "typed"), [

@@ -89,6 +89,7 @@ def test_a_disagreement_in_a_row_that_is_gone_holds_nobody_up() -> None:
 CONDITIONS: Mapping[str, Mapping[str, bool]] = {
     "hitch=choked|basket": {"choked": True, "basket": True, "straight": False, "": False},
     "edge_mm!=not used": {"given": True, "don't know": True, "not used": False, "": False},
+    "top_fitting|bottom_fitting=shackle": {"shackle": True, "hook": False, "not used": False, "": False},
 }
 
 

@@ -7,6 +7,7 @@ from checklist_app.checklists.conditions import condition
 from checklist_app.checklists.procedure import Procedure, newest, procedures
 from checklist_app.checklists.scope import binds
 from checklist_app.operations.catalogue import OPERATIONS
+from checklist_app.operations.gear import is_gear, kinds_of
 from checklist_app.operations.straight_lift.choices import HOOKS, LEGS
 
 EVERY = tuple(procedures().values())
@@ -85,10 +86,13 @@ def test_every_condition_is_about_a_question_of_the_same_procedure_with_that_ans
     lift, entries = newest("straight_lift"), OPERATIONS["straight_lift"].table.entries
     for prompt in lift.prompts():
         for each in map(condition, prompt.only_for):
-            assert lift.prompt(each.name) is not None, (prompt.name, each.name)
-            kind = entries[each.name].kind if each.name in entries else None
-            if isinstance(kind, type) and issubclass(kind, Enum):
-                assert set(each.wanted) <= {str(answer.value) for answer in kind}, (prompt.name, each.wanted)
+            for name in each.names:
+                assert lift.prompt(name) is not None, (prompt.name, name)
+                kind = entries[name].kind if name in entries else None
+                if isinstance(kind, type) and issubclass(kind, Enum):
+                    assert set(each.wanted) <= {str(answer.value) for answer in kind}, (prompt.name, each.wanted)
+                elif kind is not None and is_gear(kind):
+                    assert set(each.wanted) <= {*kinds_of(kind), "not used"}, (prompt.name, each.wanted)
 
 
 def test_every_note_on_an_answer_is_on_one_that_there_is() -> None:

@@ -4,6 +4,7 @@ from collections.abc import Callable, Mapping
 from dataclasses import replace
 from typing import Any
 
+from checklist_app.mechanics.fittings.eye_use import Turning
 from checklist_app.mechanics.hanging.body import Rigging, hung
 from checklist_app.mechanics.hanging.bounds import Pair
 from checklist_app.mechanics.hanging.four_bars import Flat, bars
@@ -19,7 +20,7 @@ from checklist_app.mechanics.slings.wrap import Stop
 from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.gear import GearState, make
 from checklist_app.operations.graph import DontKnow
-from checklist_app.operations.straight_lift.choices import Protected, ShareRule
+from checklist_app.operations.straight_lift.choices import Gathered, Protected, ShacklePull, ShareRule
 from checklist_app.operations.task import Measured, Task
 from tests.operations.mutations_on_the_way import (
     WAY_CHECKS,
@@ -72,6 +73,7 @@ COLLAR = make("eye", "B", {
     "ratings": [{"up_to_deg": 60.0, "wll_t": 9.0}], "reach_m": 0.05, "mass_kg": 0.5, "thread": "M30",
     "marking": "BS 4278 collar eyebolt, metric thread", "stamped_t": 4.0,
 })
+BOW = make("shackle", "P", {"wll_t": 1.0, "reach_m": 0.1, "mass_kg": 1.0, "form": "bow", "pin": "screw pin"})
 CELL = make("load_cell", "C", {"wll_t": 0.5, "reach_m": 0.3, "mass_kg": 3.0})
 ZERO = Vec(0.0, 0.0, 0.0)
 # Laid double the legs have no table of their own: their pull alone decides.
@@ -134,6 +136,14 @@ CLAUSE_CASES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "slings.slip.friction_needed": (lambda *_: 0.0, SLIPS),
     "slings.slip.measured_friction": (lambda *_: 1.0, lift(both=LOOSE | {"friction": 0.2})),
     "slings.wrap.choke_holds_upright": (lambda *_: True, one(every=NOOSE | {"stop": Stop.NONE, "friction": 0.3})),
+    "fittings.shackles.side_load_factor": (
+        lambda *_: 1.0, lift(both={"bottom_fitting": BOW, "shackle_pull": ShacklePull.ASIDE})
+    ),
+    "fittings.shackles.pin_use_factor": (lambda *_: 1.0, lift(hook_shackle=Gathered.ON_PIN)),
+    "fittings.cold.coldest_c": (
+        lambda *_: -60.0, lift(both=CHAIN | {"eye": NONE}, mass_kg=900.0, sling_temperature_c=-30.0)
+    ),
+    "fittings.eye_use.single_eye_stays": (lambda *_: True, one(every={"turning": Turning.FREE})),
     "fittings.eye_use.eye_use_factor": (lambda *_: 1.0, one(every={"eye": COLLAR, "bottom_fitting": hook()})),
     "slings.legs.plan_angles_alike": (lambda *_: False, three(every={"sling": sling(0.45)})),
     "fittings.shackles.shackle_temperature_factor": (
@@ -208,6 +218,7 @@ CHECK_CASES: Mapping[str, Task] = {
     "bottom_fitting_usable": lift({"bottom_fitting": late("shackle", length_m=None)}),
     "eye_usable": lift({"eye": LATE_EYE}),
     "eye_marking": lift({"eye": STAMPED}),
+    "eye_stays_in": one(every={"turning": Turning.FREE}),
     "chemicals_resisted": lift(both=WEBBING, chemicals=Chemical.ALKALI),
     "slip": SLIPS,
     "angle_agrees": lift({"leg_angle_read_deg": 20.0}),

@@ -4,9 +4,9 @@ from collections.abc import Callable, Mapping
 from typing import Any
 
 from checklist_app.operations.task import Task
-from tests.operations.straight_lift.lifts import lift
+from tests.operations.straight_lift.lifts import eye, hoist, lift
 from tests.operations.straight_lift.on_the_way import HELD, TRAVELS, WIND
-from tests.operations.straight_lift.rigged import four
+from tests.operations.straight_lift.rigged import four, three
 
 # Nothing else is near its limit on these legs: what is asked about the way decides.
 STEADY: dict[str, Any] = {"cg_z_m": -0.4}
@@ -29,6 +29,10 @@ SHORT = lift(**STEADY, **TRAVELS | HELD | {"tag_length_m": 3.0, "tag_off_plumb_m
 SHORT_IF_THROWN = lift(**STEADY, highest_hook_m=9.0, room_height_m=9.0, lift_height_m=2.5, **TRAVELS | HELD | {
     "tag_length_m": 3.6, "tag_off_plumb_m": 0.0, "travel_speed_m_s": 0.3, "tag_below_deg": 10.0,
 })
+SWINGS = lift(**STEADY, **TRAVELS, hoist=hoist(1.002))
+GUSTY = WIND | {"side_area_m2": 6.0, "side_area_z_m": 0.7}
+LEANS = lift(both={"eye": eye((60.0, 0.59))}, **STEADY, **GUSTY | {"side_area_z_m": 0.2})
+LEANS_ON_THREE = three(every={"eye": eye((60.0, 0.39))}, **GUSTY)
 HUGE = 1e6
 
 WAY_CLAUSES: Mapping[str, tuple[Callable[..., Any], Task]] = {
@@ -42,6 +46,10 @@ WAY_CLAUSES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "sway.stopping.braking_m_s2": (lambda *_: 0.0, SOFT_STOP),
     "sway.swing.swing_out_m": (lambda *_: 0.0, NEAR),
     "sway.stopping.leaning_push_kn": (lambda *_: 0.0, CATCHES),
+    "sway.stopping.highest_pull_kn": (lambda load_kn, *_: load_kn, SWINGS),
+    "sway.leaning.leaning_slope": (lambda *_: 0.0, LEANS),
+    "sway.leaning.more_in_one_of_two": (lambda *_: 0.0, LEANS),
+    "sway.leaning.more_in_one_of_three": (lambda *_: 0.0, LEANS_ON_THREE),
     "sway.stopping.speed_at_plumb_m_s": (lambda *_: 0.0, SHORT_IF_THROWN),
     "sway.zone.thrown_m": (lambda *_: 0.0, SHORT_IF_THROWN),
     "sway.zone.half_diagonal_m": (lambda *_: 0.01, SHORT),

@@ -11,7 +11,7 @@ from checklist_app.mechanics.fittings.eye_marking import IN_LINE_UP_TO_DEG, EyeM
 
 KG_IN_T = 1000.0
 ASLANT_UP_TO_DEG, ASIDE_UP_TO_DEG = 45.0, 90.0
-COLDEST_C, HOTTEST_C = -20.0, 200.0
+HOTTEST_C = 200.0
 # thread [mm]: axial, to 45°, to 90° [kg]
 TABLE = {
     8: (140, 100, 70), 10: (230, 170, 115), 12: (340, 240, 170), 16: (700, 500, 350), 20: (1200, 860, 600),
@@ -64,16 +64,17 @@ def din_eye_wll_t(
     return wll_at_angle_t(f"eye M{thread_mm}", ratings, from_axis_deg, "DIN_580")
 
 
-def eye_temperature_factor(temperature_c: float) -> float:
+def eye_temperature_factor(temperature_c: float, coldest_c: float) -> float:
     """An eye bolt or nut keeps its WLL within its range, and has none outside.
 
-        −20 to 200 °C
+        its coldest, by the standards −20 °C, to 200 °C
 
     Source:
-        DIN_580; ISO_3266.
+        DIN_580; ISO_3266; `cold.coldest_c` for frost.
 
     Args:
         temperature_c: of what it is screwed into [°C].
+        coldest_c: lowest temperature at which it keeps its WLL [°C].
 
     Returns:
         Share of the WLL [-].
@@ -82,11 +83,12 @@ def eye_temperature_factor(temperature_c: float) -> float:
         OutOfRangeError: Outside, or if the temperature is no number.
 
     Example:
-        >>> eye_temperature_factor(80.0)
+        >>> eye_temperature_factor(80.0, -20.0)
         1.0
     """
-    if not COLDEST_C <= temperature_c <= HOTTEST_C:
-        raise OutOfRangeError("temperature of the eye", temperature_c, "−20 to 200 °C", "DIN_580")
+    if not coldest_c <= temperature_c <= HOTTEST_C:
+        allowed = f"{coldest_c:.4g} to 200 °C".replace("-", "−")
+        raise OutOfRangeError("temperature of the eye", temperature_c, allowed, "DIN_580")
 
     return 1.0
 

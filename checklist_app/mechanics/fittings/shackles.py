@@ -8,7 +8,6 @@ IN_LINE_UP_TO_DEG, ASLANT_UP_TO_DEG, ASIDE_UP_TO_DEG = 5.0, 45.0, 90.0  # WAC 29
 ASLANT_FACTOR, ASIDE_FACTOR = 0.7, 0.5
 LEGS_IN_THE_BOW, BOW_INCLUDED_UP_TO_DEG = 2, 120.0  # EN 13889 makers' charts
 HEAT = ((200.0, 1.0), (300.0, 0.9), (400.0, 0.75))
-COLDEST_C = -20.0
 
 
 class Form(Enum):
@@ -137,16 +136,17 @@ def pin_use_factor(use: PinUse) -> float:
     return 1.0
 
 
-def shackle_temperature_factor(temperature_c: float) -> float:
+def shackle_temperature_factor(temperature_c: float, coldest_c: float) -> float:
     """What heat leaves of a shackle's WLL.
 
-        −20 to 200 °C 1.0, to 300 °C 0.9, to 400 °C 0.75
+        its coldest to 200 °C 1.0, to 300 °C 0.9, to 400 °C 0.75
 
     Source:
-        SHACKLE_SIZES for heat, SHACKLE_INSTRUCTIONS for −20 °C.
+        SHACKLE_SIZES for heat; `cold.coldest_c` for frost.
 
     Args:
         temperature_c: of the shackle [°C].
+        coldest_c: lowest temperature at which it keeps its WLL [°C].
 
     Returns:
         Share of the WLL [-].
@@ -155,10 +155,11 @@ def shackle_temperature_factor(temperature_c: float) -> float:
         OutOfRangeError: Outside, or if the temperature is no number.
 
     Example:
-        >>> shackle_temperature_factor(250.0)
+        >>> shackle_temperature_factor(250.0, -20.0)
         0.9
     """
-    if not COLDEST_C <= temperature_c <= HEAT[-1][0]:
-        raise OutOfRangeError("temperature of the shackle", temperature_c, "−20 to 400 °C", "SHACKLE_INSTRUCTIONS")
+    if not coldest_c <= temperature_c <= HEAT[-1][0]:
+        allowed = f"{coldest_c:.4g} to 400 °C".replace("-", "−")
+        raise OutOfRangeError("temperature of the shackle", temperature_c, allowed, "SHACKLE_INSTRUCTIONS")
 
     return next(share for up_to_c, share in HEAT if temperature_c <= up_to_c)

@@ -18,6 +18,13 @@ FITTING_SOURCES = {
         "Shackles to EN 13889: two legs in the bow and the hook on the pin, −20 to 200 °C, no acid", "",
         "shackle makers' instructions for use", "", READ,
     ),
+    "SHACKLE_POLAR": Source(
+        "Shackles for frost: as low as −60 °C by their maker", "", "a shackle maker's manual", "", READ
+    ),
+    "ASME_B30_26_COLD": Source(
+        "ASME B30.26-1.6.1: below −40 °C the maker of a shackle, or a qualified person, is asked", "2010", "ASME",
+        "2010", READ, "extracts on pages that offer it",
+    ),
     "EM_385_1_1": Source(
         "EM 385-1-1 Safety and health requirements, 15.E.06: no multiple legs on the pin", "",
         "US Army Corps of Engineers", "2014", READ,

@@ -18,6 +18,10 @@ SWAY_SOURCES = {
     "STATICS_TAG_LINE": Source(
         "Load held off plumb by a tag line: forces at the load", "", "this project", "2026", DERIVED
     ),
+    "STATICS_LEANING": Source(
+        "Hanging load that wind pushes off its centre of gravity: where weight and wind act together, and what one leg "
+        "takes more", "", "this project", "2026", DERIVED
+    ),
     "OSHA_FALL_ZONE": Source(
         "29 CFR 1926.1401, fall zone: where it is foreseeable that suspended materials could fall; not only the area "
         "straight below", "", "US Occupational Safety and Health Administration", "2010", READ, "trade press",

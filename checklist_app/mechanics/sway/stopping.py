@@ -1,7 +1,7 @@
-"""A hoist that travels and stops: how hard it brakes, how fast the load swings, how hard it leans on what it meets."""
+"""A hoist that travels and stops: how hard it brakes, how fast and with what pull the load swings, how it leans."""
 
 from checklist_app.mechanics import exact
-from checklist_app.mechanics.errors import OutOfRangeError, required_positive
+from checklist_app.mechanics.errors import OutOfRangeError, required_not_negative, required_positive
 from checklist_app.mechanics.gravity import STANDARD_GRAVITY_M_S2
 
 SOURCE = "SIMPLE_PENDULUM"
@@ -95,3 +95,36 @@ def leaning_push_kn(load_kn: float, out_of_plumb_deg: float) -> float:
     angle_rad = out_of_plumb_deg / exact.RAD_IN_DEG
 
     return load_kn * exact.sin(angle_rad) / exact.cos(angle_rad)
+
+
+def highest_pull_kn(load_kn: float, amplitude_deg: float, sideways_share: float) -> float:
+    """Highest pull in the line of a load that swings while its hook brakes and the wind pushes.
+
+        T = W (√(9 + s²) − 2 cos A)
+
+    Source:
+        SIMPLE_PENDULUM: T = W (cos θ + s sin θ + u² / g L) at any angle θ of the swing, u² / g L ≤ 2 (cos θ − cos A),
+        and 3 cos θ + s sin θ ≤ √(9 + s²).
+
+    Args:
+        load_kn: W [kN], above 0.
+        amplitude_deg: A, farthest that it comes out of plumb [°], 0 to 90.
+        sideways_share: s, braking as a share of g and push of the wind as a share of the load, added up [-], 0 or more.
+
+    Returns:
+        T [kN], or somewhat more than it.
+
+    Raises:
+        OutOfRangeError: If an argument leaves its range.
+
+    Example:
+        >>> round(highest_pull_kn(20.0, 60.0, 0.0), 9), round(highest_pull_kn(20.0, 0.0, 4.0), 9)
+        (40.0, 60.0)
+    """
+    required_positive("load on the hook", load_kn, SOURCE)
+    required_not_negative("level acceleration as a share of g", sideways_share, SOURCE)
+    if not 0.0 <= amplitude_deg <= WIDEST_DEG:
+        raise OutOfRangeError("amplitude", amplitude_deg, f"0 to {WIDEST_DEG:.0f}°", SOURCE)
+
+    most = exact.sqrt(9.0 + sideways_share * sideways_share)
+    return load_kn * (most - 2.0 * exact.cos(amplitude_deg / exact.RAD_IN_DEG))

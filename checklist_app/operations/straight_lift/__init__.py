@@ -15,13 +15,17 @@ from checklist_app.operations.straight_lift import (
     in_space,
     in_the_wind,
     joints,
+    leaning,
     leg_lengths,
     lift_class,
     margins,
+    moved_pull,
     picture,
     planar,
     rigs,
+    shackles_lie,
     sharing,
+    single_eye,
     statics,
     swinging,
     table_wll,
@@ -34,8 +38,8 @@ from checklist_app.operations.table import Table
 NAME, WORDS = "straight_lift", "Straight lift"
 MODULES = (
     entries, rigs, geometry, leg_lengths, planar, two_hooks, in_space, joints, statics, sharing, four_legs, angles,
-    hitches, fitting_heat, table_wll, clearance, conditions, checks, hooks, margins, in_the_wind,
-    swinging, zones, gear_states, lift_class, picture,
+    hitches, shackles_lie, fitting_heat, table_wll, clearance, conditions, checks, single_eye, hooks, margins,
+    in_the_wind, swinging, leaning, moved_pull, zones, gear_states, lift_class, picture,
 )
 TABLE = Table(*MODULES)
 

@@ -27,24 +27,25 @@ from checklist_app.operations.straight_lift.trial_entries import LowEnd, LowSide
 from checklist_app.operations.straight_lift.trial_tilt import off_plan_deg
 
 PLATES = "rated load on plate and label"
+LIES = "a shackle aside: WAC 296-155-33905 and makers' charts, 70 % up to 45°, 50 % beyond; its pin: EM 385-1-1"
 HOUSE = "settings of the house"
 TWO_IN_A_BOWL = 2
 SIDE_BY_SIDE_DEG = 2.0 * en_modes.PARALLEL_UP_TO_DEG
 
 
 @check("hoist", unit="t", source="PLATE", rule_set=PLATES)
-def hoist_strength(gross_load_t: float, hoist: Hoist, one_hook: bool) -> Strength:
+def hoist_strength(moved_load_t: float, hoist: Hoist, one_hook: bool) -> Strength:
     """Everything on the hook against the hoist's plate, which contains its own hook unless it says otherwise."""
     if hoist.facts.get("hook_counts"):
-        return Strength(gross_load_t + hoist.hook_mass_kg / KG_IN_T, hoist.wll_t)
+        return Strength(moved_load_t + hoist.hook_mass_kg / KG_IN_T, hoist.wll_t)
 
-    return Strength(gross_load_t, hoist.wll_t)
+    return Strength(moved_load_t, hoist.wll_t)
 
 
 @check("load cell", unit="t", source="PLATE", rule_set=PLATES)
-def load_cell_strength(gross_load_t: float, load_cell: LoadCell, one_hook: bool) -> Strength:
+def load_cell_strength(moved_load_t: float, load_cell: LoadCell, one_hook: bool) -> Strength:
     """Everything on the hook against the load cell's plate."""
-    return Strength(gross_load_t, load_cell.wll_t)
+    return Strength(moved_load_t, load_cell.wll_t)
 
 
 @check(
@@ -52,13 +53,13 @@ def load_cell_strength(gross_load_t: float, load_cell: LoadCell, one_hook: bool)
     rule_set="rated load; EN 13889, 120° between two legs in a bow; from memory, stricter only, 90° in a hook",
 )
 def hook_fitting_strength(
-    gross_load_t: float, gathered_angle_deg: float, hook_fitting: Shackle | Hook | MasterLink | None,
-    leg: tuple[str, ...], sling: tuple[Sling, ...], hook_fitting_heat_share: float,
+    moved_load_t: float, gathered_angle_deg: float, hook_fitting: Shackle | Hook | MasterLink | None,
+    leg: tuple[str, ...], sling: tuple[Sling, ...], hook_fitting_heat_share: float, hook_shackle_share: float,
 ) -> Strength:
     """The legs on one fitting; without one they share the bowl of the hoist's hook, or the ring of their own sling."""
     if isinstance(hook_fitting, MasterLink):
         factor = gathering.master_link_factor(gathered_angle_deg)
-        return Strength(gross_load_t, factor * hook_fitting.wll_t * hook_fitting_heat_share)
+        return Strength(moved_load_t, factor * hook_fitting.wll_t * hook_fitting_heat_share)
     if hook_fitting is None and 1 < len(leg) <= sling[0].legs and len({each.id for each in sling}) == 1:
         raise NotApplicable("the legs hang from the ring of their own sling")
     if len(leg) > TWO_IN_A_BOWL:
@@ -67,61 +68,71 @@ def hook_fitting_strength(
         if hook_fitting.facts.get("form") == "dee" and (len(leg) > 1 or gathered_angle_deg > SIDE_BY_SIDE_DEG):
             raise CannotAssess("two legs gather in a bow shackle; a dee is for one, in line")
         bow_t = shackles.bow_wll_t(hook_fitting.wll_t, gathered_angle_deg)
-        return Strength(gross_load_t, bow_t * hook_fitting_heat_share)
+        return Strength(moved_load_t, bow_t * hook_shackle_share * hook_fitting_heat_share)
     if isinstance(hook_fitting, Hook):
         bowl_t = shackles.hook_wll_t(hook_fitting.wll_t, gathered_angle_deg)
-        return Strength(gross_load_t, bowl_t * hook_fitting_heat_share)
+        return Strength(moved_load_t, bowl_t * hook_fitting_heat_share)
 
-    shackles.hook_wll_t(gross_load_t, gathered_angle_deg)
+    shackles.hook_wll_t(moved_load_t, gathered_angle_deg)
     raise NotApplicable("the slings go straight on the hoist's hook, which the hoist's plate covers")
 
 
 @each("leg")
 @check("sling, by its own pull", unit="t", source="EN_1492_1", rule_set="mode factor of the hitch, by the rules chosen")
-def sling_strength(leg_load_t: float, sling_carries_t: float) -> Strength:
+def sling_strength(leg_pull_t: float, sling_carries_t: float) -> Strength:
     """Pull in the leg against what the sling carries in its hitch; no factor for the angle on top."""
-    return Strength(leg_load_t, sling_carries_t)
+    return Strength(leg_pull_t, sling_carries_t)
 
 
 @check("pair of slings, by the table", unit="t", source="EN_1492_1", rule_set="factors of legs, by the rules chosen")
-def pair_strength(gross_load_t: float, legs_alike: bool, table_wll_t: float) -> Strength:
+def pair_strength(moved_load_t: float, legs_alike: bool, table_wll_t: float) -> Strength:
     """The load against the tabulated factor for so many legs, where the legs lie alike."""
     if not legs_alike:
         raise NotApplicable(
             "the legs do not lie alike within 15°, from vertical and seen from above: the table is for symmetric loads"
         )
 
-    return Strength(gross_load_t, table_wll_t)
+    return Strength(moved_load_t, table_wll_t)
 
 
 @each("leg")
-@check("fitting at the top", unit="t", source="PLATE", rule_set=PLATES)
+@check("fitting at the top", unit="t", source="PLATE", rule_set=PLATES + "; " + LIES)
 def top_fitting_strength(
-    leg_load_t: float, top_fitting: Shackle | Hook, part_off_deg: float, top_fitting_heat_share: float
+    leg_pull_t: float, top_fitting: Shackle | Hook, part_off_deg: float, top_shackle_share: float,
+    top_fitting_heat_share: float,
 ) -> Strength:
-    """Pull in the leg, in line, against the fitting's marking; the two parts of a basket gather in it."""
-    apart_deg = 2.0 * part_off_deg
-    if isinstance(top_fitting, Hook):
-        return Strength(leg_load_t, shackles.hook_wll_t(top_fitting.wll_t, apart_deg) * top_fitting_heat_share)
-    if top_fitting.facts.get("form") == "dee" and apart_deg > SIDE_BY_SIDE_DEG:
+    """Pull in the leg against the fitting's marking; the two parts of a basket gather in it."""
+    carries_t = _parts_gather_t(top_fitting, 2.0 * part_off_deg)
+
+    return Strength(leg_pull_t, carries_t * top_shackle_share * top_fitting_heat_share)
+
+
+@each("leg")
+@check("fitting at the bottom", unit="t", source="PLATE", rule_set=PLATES + "; " + LIES)
+def bottom_fitting_strength(
+    leg_pull_t: float, bottom_fitting: Shackle | Hook, part_off_deg: float, bottom_shackle_share: float,
+    bottom_fitting_heat_share: float,
+) -> Strength:
+    """Pull in the leg against the fitting's marking; a sling laid double through it leaves it in two parts."""
+    carries_t = _parts_gather_t(bottom_fitting, 2.0 * part_off_deg)
+
+    return Strength(leg_pull_t, carries_t * bottom_shackle_share * bottom_fitting_heat_share)
+
+
+def _parts_gather_t(fitting: Shackle | Hook, apart_deg: float) -> float:
+    """WLL of a fitting in which two parts gather so far apart; nothing apart is one part."""
+    if isinstance(fitting, Hook):
+        return shackles.hook_wll_t(fitting.wll_t, apart_deg)
+    if fitting.facts.get("form") == "dee" and apart_deg > SIDE_BY_SIDE_DEG:
         raise CannotAssess("two parts gather in a bow shackle; a dee is for one, in line")
 
-    return Strength(leg_load_t, shackles.bow_wll_t(top_fitting.wll_t, apart_deg) * top_fitting_heat_share)
-
-
-@each("leg")
-@check("fitting at the bottom", unit="t", source="PLATE", rule_set=PLATES)
-def bottom_fitting_strength(
-    leg_load_t: float, bottom_fitting: Shackle | Hook, bottom_fitting_heat_share: float
-) -> Strength:
-    """Pull in the leg, in line, against the fitting's marking."""
-    return Strength(leg_load_t, bottom_fitting.wll_t * bottom_fitting_heat_share)
+    return shackles.bow_wll_t(fitting.wll_t, apart_deg)
 
 
 @each("leg")
 @check("eye, at its angle", unit="t", source="PLATE", rule_set="the eye's own ratings, step by step")
 def eye_strength(
-    leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None, eye_heat_share: float
+    leg_pull_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None, eye_heat_share: float
 ) -> Strength:
     """Pull along the leg against the eye's rating at that angle; off its axis across its ring only where so rated.
 
@@ -133,7 +144,7 @@ def eye_strength(
         raise CannotAssess("the pull is across the ring of the eye, and no rating across its ring is entered")
     counting = eye_planes.ratings_that_count(eye.ratings, across, eye_turned)
 
-    return Strength(leg_load_t, min(
+    return Strength(leg_pull_t, min(
         angle_ratings.wll_at_angle_t("eye", rows, eye_angle_deg, "PLATE") for rows in counting
     ) * eye_heat_share)
 
@@ -150,27 +161,27 @@ def eye_is_marked(eye: Eye) -> bool:
 @each("leg")
 @check("eye, by its marking", unit="t", source="DIN_580", rule_set="the table of the standard stamped on it")
 def eye_marking(
-    leg_load_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None, eye_is_marked: bool,
+    leg_pull_t: float, eye_angle_deg: float, eye: Eye, eye_turned: PullPlane | None, eye_is_marked: bool,
     bottom_fitting: Shackle | Hook | None, eye_heat_share: float, leg: str,
 ) -> Strength:
     """Pull along the leg against the table that belongs to the marking; the eye stays in this load, collar flat."""
     if isinstance(bottom_fitting, Hook):
         eye_use.eye_use_factor(EyeUse.HOOK_FREE, EyeMarking(eye.marking) in eye_rating.COLLAR)
 
-    return Strength(leg_load_t, eye_planes.lower_of_planes_t(lambda plane: eye_rating.eye_wll_t(
+    return Strength(leg_pull_t, eye_planes.lower_of_planes_t(lambda plane: eye_rating.eye_wll_t(
         EyeMarking(eye.marking), eye.thread, eye.stamped_t, eye_angle_deg, plane, Seating.FLAT, False
     ), eye_turned, leg) * eye_heat_share)
 
 
 @each("leg")
 @check("what carries the eye", unit="t", source="PICK_POINT_EVIDENCE", rule_set="the load's own pick points")
-def carrier_strength(leg_load_t: float, eye_angle_deg: float, carrier: PickPoint) -> Strength:
+def carrier_strength(leg_pull_t: float, eye_angle_deg: float, carrier: PickPoint) -> Strength:
     """Pull along the leg against the rating of what the eye stands on, with its evidence."""
     if not carrier.ratings:
         raise CannotAssess("what carries the eye has no rating")
     rated_t = angle_ratings.wll_at_angle_t("pick point", carrier.ratings, eye_angle_deg, "PICK_POINT_EVIDENCE")
 
-    return Strength(leg_load_t, rated_t)
+    return Strength(leg_pull_t, rated_t)
 
 
 @each("leg")

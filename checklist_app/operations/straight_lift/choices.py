@@ -47,6 +47,31 @@ class Protected(Enum):
     ROUGH = "not protected, and a face is rough"
 
 
+class ShacklePull(Enum):
+    """How the pull lies to the shackles of a leg; square to the pin in the plane of the body is in line."""
+
+    IN_LINE = "in line with its body"
+    ASLANT = "aside, up to 45° from in line"
+    ASIDE = "aside, over 45° from in line"
+    ACROSS = "across, out of the plane of its body"
+
+
+class OnPin(Enum):
+    """What sits on the pins of the shackles of a leg."""
+
+    ONE = "one part, and nothing runs over it"
+    NOOSE_EYE = "the eye of a choked sling"
+    RUNS = "a part that runs over it"
+    SEVERAL = "several legs or parts"
+
+
+class Gathered(Enum):
+    """Where the legs lie in the shackle that gathers them."""
+
+    IN_BOW = "the legs in its bow, its pin on the hook"
+    ON_PIN = "the legs on its pin"
+
+
 LEGS = {
     Rig.ONE_LEG: (1, 1), Rig.TWO_LEGS: (2, 2), Rig.THREE_LEGS: (3, 3), Rig.FOUR_LEGS: (4, 4), Rig.TWO_HOOKS: (2, 2),
     Rig.RUNNING: (2, 2),

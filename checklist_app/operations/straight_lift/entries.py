@@ -12,6 +12,7 @@ from checklist_app.operations.straight_lift.choices import (
     HOOKS,
     LEGS,
     EyesGiven,
+    Gathered,
     LegsGiven,
     Rig,
     ShareRule,
@@ -96,7 +97,8 @@ RIG = (
     Entry("rule_set", "rules that rate the slings", RuleSet, default=RuleSet.EN),
     Entry(
         "sling_temperature_c", "temperature of the slings", float, "°C", -60.0, 500.0, (-10.0, 60.0), default=NOT_ASKED,
-        hint="The hottest, or the coldest, that any sling gets while it carries.",
+        hint="The hottest, or the coldest, that any sling or fitting gets while it carries. Not known? Measure it: no "
+             "rule names a worst.",
     ),
     Entry("chemicals", "what gets onto the slings", Chemical, default=NOT_ASKED),
 )
@@ -104,6 +106,10 @@ HOOK = (
     Entry("hoist", "hoist", Hoist),
     Entry("load_cell", "load cell", LoadCell, may_be_none=True),
     Entry("hook_fitting", "fitting that gathers both legs", Shackle | Hook | MasterLink, may_be_none=True),
+    Entry(
+        "hook_shackle", "legs in the shackle that gathers them", Gathered,
+        default=NotUsed("not asked: taken to lie in its bow"),
+    ),
 )
 ROW_OF_HOOK = (
     Entry("hook_hoist", "hoist", Hoist),

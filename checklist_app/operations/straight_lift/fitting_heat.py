@@ -1,15 +1,15 @@
 """Shackles, hooks, links and eyes in heat or frost: as hot as the slings are said to get.
 
 Shackles have a table, eyes a range. For hooks and links none was read: from memory they keep their WLL between frost
-and the first step of grade 8, which can only refuse more than nothing did.
+and the first step of grade 8, which can only refuse more than nothing did. Below −20 °C counts only what the register
+has of an item's own maker.
 """
 
-from checklist_app.mechanics.fittings import din_eyes, shackles
+from checklist_app.mechanics.fittings import cold, din_eyes, shackles
 from checklist_app.operations.gear import Eye, Hook, MasterLink, Shackle
 from checklist_app.operations.graph import CannotAssess, Known, each, when
 
-AS_RATED_C = 20.0
-COLDEST_C, HOTTEST_C = -20.0, 200.0
+AS_RATED_C, HOTTEST_C = 20.0, 200.0
 
 
 @when("fittings_c", sling_temperature_c=Known.NO)
@@ -44,14 +44,16 @@ def bottom_fitting_heat_share(bottom_fitting: Shackle | Hook, fittings_c: float)
 @each("leg")
 def eye_heat_share(eye: Eye, fittings_c: float) -> float:
     """What heat leaves of the eye: all within the range of DIN 580 and ISO 3266, which stands for the others too."""
-    return din_eyes.eye_temperature_factor(fittings_c)
+    return din_eyes.eye_temperature_factor(fittings_c, cold.coldest_c(eye.facts.get("coldest_c")))
 
 
 def _share(fitting: Shackle | Hook | MasterLink, fittings_c: float) -> float:
+    coldest_c = cold.coldest_c(fitting.facts.get("coldest_c"))
     if isinstance(fitting, Shackle):
-        return shackles.shackle_temperature_factor(fittings_c)
-    if not COLDEST_C <= fittings_c <= HOTTEST_C:
+        return shackles.shackle_temperature_factor(fittings_c, coldest_c)
+    if not coldest_c <= fittings_c <= HOTTEST_C:
         kind = "hooks" if isinstance(fitting, Hook) else "master links"
-        raise CannotAssess(f"no table of heat or frost is at hand for {kind}: −20 to 200 °C, else ask the maker")
+        allowed = f"{coldest_c:.4g} to 200 °C".replace("-", "−")
+        raise CannotAssess(f"no table of heat or frost is at hand for {kind}: {allowed}, else ask the maker")
 
     return 1.0

@@ -10,6 +10,7 @@ from checklist_app.mechanics.vectors import Vec
 from checklist_app.operations.graph import CannotAssess, across, when
 from checklist_app.operations.straight_lift.as_hang import as_hang
 from checklist_app.operations.straight_lift.choices import ShareRule
+from checklist_app.operations.straight_lift.even_plane import even_plane
 
 PUSHING = -1e-9
 FOUR_THIRDS = 4.0 / 3.0
@@ -124,7 +125,7 @@ def three_of_four(
     """
     if not legs_alike:
         raise CannotAssess("three legs are credited where the legs lie within 15° of each other: choose another rule")
-    plane = _even_plane(hung_eye)
+    plane = even_plane(hung_eye)
     shares = []
     for eye, drop, long_m in zip(hung_eye, eye_drop_m, taut_m, strict=True):
         if not drop > 0.0:
@@ -132,23 +133,6 @@ def three_of_four(
         shares.append(FOUR_THIRDS * taut.even_share(plane, eye.x, eye.y) * long_m / drop)
 
     return tuple(shares)
-
-
-def _even_plane(eyes: tuple[Vec, ...]) -> tuple[float, float, float]:
-    """The plane over the picks in which the upright parts lie: three sums, solved."""
-    x = y = xx = xy = yy = 0.0
-    for eye in eyes:
-        x, y = x + eye.x, y + eye.y
-        xx, xy, yy = xx + eye.x * eye.x, xy + eye.x * eye.y, yy + eye.y * eye.y
-    x, y, xx, xy, yy = let("sum_x", x), let("sum_y", y), let("sum_xx", xx), let("sum_xy", xy), let("sum_yy", yy)
-    middle = let("minor_1", xx * yy - xy * xy)
-    along = let("minor_2", xy * y - x * yy)
-    aside = let("minor_3", x * xy - xx * y)
-    whole = let("determinant", 4.0 * middle + x * along + y * aside)
-    if not whole > 0.0:
-        raise OutOfRangeError("four eyes", "in one line", "eyes that span an area", "STATICS_HANGING_BODY")
-
-    return let("even", middle / whole), let("even_along", along / whole), let("even_aside", aside / whole)
 
 
 def two_would_carry(hung_eye: tuple[Vec, ...], taut_m: tuple[float, ...], four_legs: tuple[str, ...]) -> float:

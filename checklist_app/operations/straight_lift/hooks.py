@@ -14,20 +14,20 @@ PLATES = "rated load on plate and label"
 
 @each("hook")
 @check("hoist of this hook", unit="t", source="PLATE", rule_set=PLATES)
-def hook_hoist_strength(hook_load_t: float, hook_hoist: Hoist, hook_parts_deg: float) -> Strength:
+def hook_hoist_strength(hook_pull_t: float, hook_hoist: Hoist, hook_parts_deg: float) -> Strength:
     """What its leg pulls against the hoist's plate, which contains its own hook unless it says otherwise."""
     shackles.hook_wll_t(hook_hoist.wll_t, hook_parts_deg)
     if hook_hoist.facts.get("hook_counts"):
-        return Strength(hook_load_t + hook_hoist.hook_mass_kg / KG_IN_T, hook_hoist.wll_t)
+        return Strength(hook_pull_t + hook_hoist.hook_mass_kg / KG_IN_T, hook_hoist.wll_t)
 
-    return Strength(hook_load_t, hook_hoist.wll_t)
+    return Strength(hook_pull_t, hook_hoist.wll_t)
 
 
 @each("hook")
 @check("load cell of this hook", unit="t", source="PLATE", rule_set=PLATES)
-def hook_load_cell_strength(hook_load_t: float, hook_load_cell: LoadCell) -> Strength:
+def hook_load_cell_strength(hook_pull_t: float, hook_load_cell: LoadCell) -> Strength:
     """What its leg pulls against the load cell's plate."""
-    return Strength(hook_load_t, hook_load_cell.wll_t)
+    return Strength(hook_pull_t, hook_load_cell.wll_t)
 
 
 @each("hook")

@@ -1,6 +1,7 @@
 """What is asked of each leg: its gear from the top down, how long it is, how it is put on, what it touches."""
 
 from checklist_app.mechanics.fittings.eye_marking import PullPlane
+from checklist_app.mechanics.fittings.eye_use import Turning
 from checklist_app.mechanics.slings.kinds import Hitch
 from checklist_app.mechanics.slings.slip import Face
 from checklist_app.mechanics.slings.wrap import Stop
@@ -8,12 +9,14 @@ from checklist_app.operations import settings
 from checklist_app.operations.gear import Eye, Hook, PickPoint, Shackle, Sling
 from checklist_app.operations.graph import Entry, NotUsed
 from checklist_app.operations.obtained import ANGLE_HOW, FRICTION_HOW, LENGTH_HOW
-from checklist_app.operations.straight_lift.choices import Protected
+from checklist_app.operations.straight_lift.choices import OnPin, Protected, ShacklePull
 from checklist_app.operations.task import Measured
 
 FROM_REGISTER = NotUsed("added up from sling and fittings")
 NOT_ASKED = NotUsed("not asked")
 RING_NOT_ASKED = NotUsed("not asked: along or across its ring, whichever is rated lower; unrated across, along it")
+SHACKLE_NOT_ASKED = NotUsed("not asked: taken to be in line")
+PIN_NOT_ASKED = NotUsed("not asked: taken to be one part that does not run")
 TAG = settings.TAG_LENGTH.value
 
 LEG = (
@@ -63,4 +66,7 @@ LEG = (
     Entry("face", "face under the sling", Face),
     Entry("stop", "what keeps the sling from sliding", Stop),
     Entry("eye_turned", "pull on the eye", PullPlane, default=RING_NOT_ASKED),
+    Entry("shackle_pull", "pull on the shackles", ShacklePull, default=SHACKLE_NOT_ASKED),
+    Entry("shackle_pin", "what sits on the pins of the shackles", OnPin, default=PIN_NOT_ASKED),
+    Entry("turning", "what keeps the load from turning", Turning, default=NOT_ASKED),
 )

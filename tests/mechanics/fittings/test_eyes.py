@@ -6,7 +6,7 @@ import pytest
 
 from checklist_app.mechanics.fittings import bs_eyes, din_eyes, eye_rating, eye_use, hoist_rings, us_eyes
 from checklist_app.mechanics.fittings.eye_marking import EyeMarking, PullPlane, Seating
-from checklist_app.mechanics.fittings.eye_use import EyeUse
+from checklist_app.mechanics.fittings.eye_use import EyeUse, Turning
 
 IN_PLANE, ACROSS, FLAT = PullPlane.IN_PLANE, PullPlane.ACROSS, Seating.FLAT
 DIN = "published, DIN 580/582 table as a maker restates it"
@@ -52,7 +52,7 @@ def test_derived_din_pair_is_not_twice_one_eye() -> None:
 
 def test_published_din_eye_to_200_degrees() -> None:
     """DIN 580 and ISO 3266: −20 to 200 °C."""
-    assert din_eyes.eye_temperature_factor(-20.0) == din_eyes.eye_temperature_factor(200.0) == 1.0
+    assert din_eyes.eye_temperature_factor(-20.0, -20.0) == din_eyes.eye_temperature_factor(200.0, -20.0) == 1.0
 
 
 @pytest.mark.parametrize("thread_mm, included_deg, printed_t, half_unit", [
@@ -192,3 +192,12 @@ def test_published_hoist_ring_keeps_its_rating_to_90_degrees() -> None:
     assert not hoist_rings.hoist_ring_thread_holds(29.9, 20.0, aluminium=False, strength_mpa=552.0)
     assert not hoist_rings.hoist_ring_thread_holds(39.0, 20.0, aluminium=True, strength_mpa=600.0)
     assert not hoist_rings.hoist_ring_thread_holds(40.0, 20.0, aluminium=True, strength_mpa=310.0)
+
+
+@pytest.mark.parametrize("turning, stays", [
+    pytest.param(Turning.FREE, False, id="published, safe use of eyebolts to BS 4278: never on a load free to turn"),
+    pytest.param(Turning.HELD, True, id="by_hand: a load that is held is not free to turn"),
+    pytest.param(Turning.SWIVELS, True, id="published, makers of hoist rings: the ring swivels, its bolt stays"),
+])
+def test_a_single_eye_under_a_load(turning: Turning, stays: bool) -> None:
+    assert eye_use.single_eye_stays(turning) is stays

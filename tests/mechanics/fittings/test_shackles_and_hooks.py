@@ -74,7 +74,7 @@ def test_pin_that_is_used_as_it_should(use: PinUse) -> None:
     pytest.param(-20.0, 1.0, id="published, instructions to EN 13889: from −20 °C"),
 ])
 def test_shackle_in_heat(degrees_c: float, printed: float) -> None:
-    assert shackles.shackle_temperature_factor(degrees_c) == printed
+    assert shackles.shackle_temperature_factor(degrees_c, -20.0) == printed
 
 
 def test_published_hook_in_its_bowl_with_two_legs_within_45_degrees() -> None:

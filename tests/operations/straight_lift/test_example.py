@@ -12,11 +12,12 @@ NAMES = (
     "edge", "temperature", "chemicals_resisted", "slip", "hoist_strength", "load_cell_strength",
     "hook_fitting_strength", "sling_strength", "pair_strength", "top_fitting_strength", "bottom_fitting_strength",
     "eye_strength", "eye_marking", "carrier_strength", "leg_angle", "stability", "tilt_along", "tilt_across",
-    "tilt_agrees", "headroom", "room", "mass_agrees", "hook_hoist_strength", "hook_load_cell_strength", "hook_plumb",
-    "hook_hoist_usable", "hook_load_cell_usable", "push_stability", "legs_carry", "leg_upright", "angle_agrees",
-    "sharing", "wind_stability", "wind_tilt", "wind_limit", "swing_limit", "swing_stability", "side_room", "zone",
-    "tag_line_pull", "tag_line_reach", "hoist_usable", "load_cell_usable", "hook_fitting_usable", "sling_usable",
-    "top_fitting_usable", "bottom_fitting_usable", "eye_usable",
+    "tilt_agrees", "headroom", "room", "mass_agrees", "eye_stays_in", "hook_hoist_strength",
+    "hook_load_cell_strength", "hook_plumb", "hook_hoist_usable", "hook_load_cell_usable", "push_stability",
+    "legs_carry", "leg_upright", "angle_agrees", "sharing", "wind_stability", "wind_tilt", "wind_limit",
+    "swing_limit", "swing_stability", "side_room", "zone", "tag_line_pull", "tag_line_reach", "hoist_usable",
+    "load_cell_usable", "hook_fitting_usable", "sling_usable", "top_fitting_usable", "bottom_fitting_usable",
+    "eye_usable",
 )
 
 

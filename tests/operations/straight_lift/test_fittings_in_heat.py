@@ -65,6 +65,39 @@ def test_an_eye_is_for_20_below_to_200_degrees() -> None:
     assert at(201.0, legs={"eye": eye}).check("eye_strength[left]").verdict is Verdict.CANNOT
 
 
+def frosty(kind: str, coldest_c: float | None, **facts: Any) -> Any:
+    stated = {} if coldest_c is None else {"coldest_c": coldest_c}
+    return make(kind, "F", {"wll_t": 2.0, "reach_m": 0.1, "mass_kg": 1.0, **facts, **stated})
+
+
+@pytest.mark.parametrize("kind", ["shackle", "hook"])
+@pytest.mark.parametrize("stated_c, degrees_c, holds", [
+    (None, -20.0, True), (None, -21.0, False), (-40.0, -40.0, True), (-40.0, -41.0, False), (0.0, -1.0, False),
+])
+def test_in_frost_a_fitting_carries_down_to_what_its_own_maker_states(
+    kind: str, stated_c: float | None, degrees_c: float, holds: bool
+) -> None:
+    found = at(degrees_c, legs={"bottom_fitting": frosty(kind, stated_c)}).check("bottom_fitting_strength[left]")
+    assert found.computed is holds
+
+
+@pytest.mark.parametrize("stated_c, holds", [(None, False), (-40.0, True)])
+def test_an_eye_and_a_link_carry_in_frost_by_their_own_figure(stated_c: float | None, holds: bool) -> None:
+    eye = frosty("eye", stated_c, ratings=[{"up_to_deg": 60.0, "wll_t": 2.0}])
+    ev = at(-30.0, legs={"eye": eye, "bottom_fitting": NONE}, hook_fitting=frosty("master_link", stated_c))
+    for name in ("eye_strength[left]", "hook_fitting_strength"):
+        assert ev.check(name).computed is holds, name
+
+
+def test_a_figure_that_no_maker_states_is_not_read() -> None:
+    assert "coldest_c" in make("shackle", "F", {"wll_t": 2.0, "coldest_c": "-90"}).faults
+
+
+def test_nobody_is_offered_not_to_know_a_temperature_for_which_no_rule_names_a_worst() -> None:
+    assert not TABLE.may_not_know("sling_temperature_c")
+    assert TABLE.may_not_know("stopping_m") and TABLE.may_not_know("cg_x_m")
+
+
 def test_where_nobody_knows_how_hot_it_gets_the_slings_say_so_and_the_fittings_stay_as_rated() -> None:
     ev = at(DontKnow())
     assert ev.verdict is Verdict.CANNOT and ev.check("temperature[left]").verdict is Verdict.CANNOT
