@@ -79,8 +79,7 @@ def _key(entry: Entry, path: Path, labels: Mapping[str, str]) -> Key:
 def _waits(entry: Entry, path: Path, labels: Mapping[str, str], why: str) -> Waits:
     """What was answered but cannot be used waits: neither register nor default may stand in for it."""
     key = _key(entry, path, labels)
-    row = f", {key.row}" if key.row else ""
-    return Waits(Missing(f"{entry.words}{row}: {why}", str(key)))
+    return Waits(Missing(f"{entry.words}{key.behind}: {why}", str(key)))
 
 
 def _read(world: World, entry: Entry, value: Value) -> Any:

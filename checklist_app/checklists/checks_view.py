@@ -133,7 +133,8 @@ def announced(evaluation: Evaluation, says: Says | None = None) -> str:
     if check is None:
         return f"Nothing is computed yet. {(says or A_LIFT).whole(evaluation.verdict.words)}."
     large = checked.large(check) if check.computed else None
-    figure = f", {large.text} {'per cent' if large.unit == '%' else large.unit}".rstrip() if large else ""
+    unit = "" if large is None else " per cent" if large.unit == "%" else f" {large.unit}".replace(" °", "°")
+    figure = f", {large.text}{unit}".rstrip() if large else ""
     return f"{checked.title(check)} governs{figure}, {check.verdict.words}."
 
 
@@ -181,7 +182,7 @@ def _entry_words(evaluation: Evaluation, name: str) -> str:
     key = key_of(name)
     entry = evaluation.table.entries.get(key.name)
     words = entry.words if entry is not None else key.name
-    return f"{words}, {key.row}" if key.row else words
+    return words + key.behind
 
 
 def _source(key: str, rule_set: str) -> str:

@@ -3,10 +3,11 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from checklist_app.checklists import scope
+from checklist_app.checklists.answered_words import answer_words
 from checklist_app.checklists.entry import Entry
 from checklist_app.checklists.frozen import Frozen
 from checklist_app.checklists.holds import HoldState
-from checklist_app.checklists.naming import prompt_words, value_words
+from checklist_app.checklists.naming import prompt_words
 from checklist_app.checklists.refusals import open_places
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.running import Running
@@ -66,9 +67,10 @@ def _settled(world: World, running: Running, state: HoldState) -> Iterator[Look]
         for entry in running.folded.heads[path]:
             before = [old for name in entry.replaces if (old := running.folded.known.get(name)) is not None]
             if len({old.author for old in before}) > 1 and any(old.value != before[0].value for old in before):
-                said = ", ".join(f"{name_of(world, old.author)} {value_words(old.value, world)}" for old in before)
+                said = ", ".join(f"{name_of(world, old.author)} {answer_words(world, running, path, old.value)}"
+                                 for old in before)
                 yield Look(f"{sentence(prompt_words(running.procedure, path))}",
-                           f"Answers differed: {said}. Settled: {value_words(entry.value, world)}.")
+                           f"Answers differed: {said}. Settled: {answer_words(world, running, path, entry.value)}.")
 
 
 def _gear(world: World, state: HoldState) -> Iterator[Look]:

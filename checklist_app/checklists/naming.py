@@ -35,7 +35,8 @@ def value_words(value: Value | None, world: World) -> str:
     if kind == "number":
         away = f" ± {value['plus_minus']} {value['unit']}" if "plus_minus" in value else ""
         how = f", {value['how']}" if "how" in value else ""
-        return f"{value['text']} {value['unit']}".strip() + away + how
+        gap = "" if value["unit"] == "°" else " "
+        return f"{value['text']}{gap}{value['unit']}".strip() + away + how
     if kind == "text":
         return words(world.part(value["part"])) or "words that are not here"
     if kind == "tick":

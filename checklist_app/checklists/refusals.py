@@ -3,12 +3,13 @@ from collections.abc import Iterable, Iterator
 from dataclasses import dataclass
 
 from checklist_app.checklists import scope
+from checklist_app.checklists.answered_words import answer_words
 from checklist_app.checklists.checked import does_not_apply, reason
 from checklist_app.checklists.closing import closing_entry
 from checklist_app.checklists.entry import Path
 from checklist_app.checklists.frozen import why_unusable
 from checklist_app.checklists.holds import HoldState, class_of
-from checklist_app.checklists.naming import check_words, prompt_words, value_words
+from checklist_app.checklists.naming import check_words, prompt_words
 from checklist_app.checklists.places import Place, places
 from checklist_app.checklists.procedure import Hold, PromptKind
 from checklist_app.checklists.running import Running
@@ -99,7 +100,8 @@ def _open(world: World, running: Running, hold: Hold) -> Iterator[Refusal]:
             continue
         wrong = value["type"] == "tick" and value["text"] != "yes"
         if wrong or (place.prompt.right and value.get("text") not in place.prompt.right.split("|")):
-            yield Refusal(f"{_place_words(running, place)}: {value_words(value, world)}", place_href(running, place))
+            yield Refusal(f"{_place_words(running, place)}: {answer_words(world, running, place.path, value)}",
+                          place_href(running, place))
 
 
 def _gear(running: Running, state: HoldState) -> Iterator[Refusal]:

@@ -3,13 +3,14 @@ from typing import Any
 
 from checklist_app.checklists import ink
 from checklist_app.checklists.answer import Person
+from checklist_app.checklists.answered_words import FROM_REGISTER, answer_words
 from checklist_app.checklists.authority import capacities
 from checklist_app.checklists.checks_view import governing, live
 from checklist_app.checklists.frozen import has_state
 from checklist_app.checklists.guests import Guest, guests
 from checklist_app.checklists.holds import HoldState, SignOff, needed_at
 from checklist_app.checklists.lookat import look_at, name_of, photos
-from checklist_app.checklists.naming import check_words, prompt_words, value_words
+from checklist_app.checklists.naming import check_words, prompt_words
 from checklist_app.checklists.picture import picture
 from checklist_app.checklists.places import places
 from checklist_app.checklists.running import Running
@@ -18,6 +19,7 @@ from checklist_app.checklists.signing import HOW_WORDS
 from checklist_app.checklists.words import day, listed, mark, sentence
 from checklist_app.checklists.world import World
 from checklist_app.mechanics.lift_class import LiftClass
+from checklist_app.operations.task import Key
 
 DESK_PX = 760
 UNSETTLED = "The class is not settled yet."
@@ -70,6 +72,22 @@ def signers(world: World, running: Running, state: HoldState) -> list[dict[str, 
     return found
 
 
+def not_signing(world: World, running: Running, state: HoldState) -> list[str]:
+    """Why who rigged this lift, or has signed already, is not among them: he looks for his name and does not find it."""
+    people = dict.fromkeys([*riggers(running, state), *(each.entry.author for each in state.standing)])
+    found = []
+    for name in people:
+        item = world.item("person", name)
+        if item is None:
+            continue
+        try:
+            may_sign(running, state, Person(name, item.title, str(item.facts.get("role", "")),
+                                            capacities(world, name)), world.today)
+        except MayNot as why:
+            found.append(str(why))
+    return found
+
+
 def signing(running: Running, state: HoldState) -> dict[str, Any]:
     """What is signed, beside the signature."""
     report = state.seen.report
@@ -78,7 +96,8 @@ def signing(running: Running, state: HoldState) -> dict[str, Any]:
         "meaning": meaning(state, state.lift_class or LiftClass.COMPLEX), "shown": fingerprint,
         "fingerprint": " ".join(fingerprint[n:n + 4] for n in range(0, 16, 4)),
         "facts": [("Verdict", report["verdict"]), ("Governs", check_words(running, report["governs"] or "nothing yet")),
-                  ("Class", report["class"]), ("Day", day(state.seen.day)), ("Procedure", running.procedure.key),
+                  ("Class", report["class"]), ("Day", day(state.seen.day)),
+                  ("Procedure", f"{running.procedure.words}, version {running.procedure.version}"),
                   ("Answers", str(len(state.seen.inputs))), ("Items picked", str(len(state.seen.gear)))],
     }
 
@@ -114,9 +133,14 @@ def _answers(world: World, running: Running, state: HoldState) -> list[dict[str,
     values = {tuple(row["path"]): row["value"] for row in state.seen.inputs}
     stages: dict[str, list[dict[str, str]]] = {}
     for place in places(running.procedure, running.folded):
+        if place.stage.name not in state.hold.stages:
+            continue
         for path in (place.path, place.felt_path):
-            if path in values:
-                said = {"words": sentence(prompt_words(running.procedure, path)).rstrip("."),
-                        "said": value_words(values[path], world)}
+            alone = path == (place.prompt.name,) and running.is_asked(place)
+            filled = running.read.sources.get(Key(place.prompt.name)) if alone else None
+            if path in values or filled is not None:
+                source = filled.source if filled is not None and path not in values else ""
+                said = {"words": sentence(prompt_words(running.procedure, path)).rstrip("."), "source": source,
+                        "said": answer_words(world, running, path, values.get(path)).removesuffix(FROM_REGISTER)}
                 stages.setdefault(place.stage.words, []).append(said)
     return [{"words": words, "answers": answers} for words, answers in stages.items()]

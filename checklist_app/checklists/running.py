@@ -19,6 +19,7 @@ from checklist_app.checklists.words import day, own_number
 from checklist_app.checklists.world import World
 from checklist_app.operations.catalogue import OPERATIONS, Operation
 from checklist_app.operations.evaluate import Evaluation, assess
+from checklist_app.operations.gear import Gear
 from checklist_app.operations.table import Table
 from checklist_app.operations.task import Key, Task
 
@@ -77,8 +78,8 @@ class Running:
 
     @cached_property
     def evaluation(self) -> Evaluation:
-        """Every check at nominal and at its worst. The same answers are evaluated once."""
-        known = (self.procedure.key, self.read.fingerprint, frozenset(self.folded.known))
+        """Every check at nominal and at its worst. The same answers are evaluated once, whoever gave them and when."""
+        known = (self.operation.name, _same(self.task))
         if known not in _evaluations:
             _evaluations[known] = assess(self.table, self.task)
             while len(_evaluations) > KEPT_EVALUATIONS:
@@ -160,6 +161,13 @@ class Running:
     def _untouched(self, place: Place) -> bool:
         """Whether the gear was picked but not yet looked at and felt."""
         return place.path in self.items and place.felt_path not in self.folded.values
+
+
+def _same(task: Task) -> Hashable:
+    """Equal for tasks that evaluate alike: numbers as they read, gear with its facts and its state."""
+    rows = tuple(sorted(task.rows.items()))
+    return rows, tuple((str(key), repr(answer), answer if isinstance(answer, Gear) else None)
+                       for key, answer in sorted(task.answers.items(), key=lambda each: str(each[0])))
 
 
 class NotBegun(LookupError):

@@ -4,9 +4,10 @@ from typing import Any
 
 from checklist_app.checklists import scope
 from checklist_app.checklists.again import evaluated_statement
+from checklist_app.checklists.answered_words import answer_words
 from checklist_app.checklists.entry import Path
 from checklist_app.checklists.frozen import usable, why_unusable
-from checklist_app.checklists.naming import check_words, prompt_words, value_words
+from checklist_app.checklists.naming import check_words, prompt_words
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.statement import Shown
 from checklist_app.checklists.stops import overtaken
@@ -15,6 +16,8 @@ from checklist_app.checklists.verdicts import verdicts, within, worse
 from checklist_app.checklists.world import World
 
 USABLE_CHECK = "_usable"
+SAYS = ("load", "build_state", "place", "hoist")
+NO_ANSWER = "no answer"
 
 
 def why_void(world: World, running: Running, sign_off: str, signed: Mapping[str, Any], now: Shown) -> tuple[str, ...]:
@@ -48,12 +51,14 @@ def _changed(world: World, running: Running, signed: Mapping[str, Any], now: Sho
     """Values that differ from the signed ones, rows included; a row in dispute was already said."""
     before, after = _values(signed["inputs"]), _values(now.inputs)
     disputed = set(scope.disputed(running.procedure, running.folded, now.hold))
+    others = any(before.get((name,)) != after.get((name,)) for name in SAYS)  # then it said something else at the time
     for path in sorted(before.keys() | after.keys()):
         if path in disputed or path[:2] in disputed:
             continue
         old, new = before.get(path), after.get(path)
         if scope.bound(old, world) != scope.bound(new, world):
-            said = _from_to(value_words(old, world), value_words(new, world))
+            was = NO_ANSWER if old is None and others else answer_words(world, running, path, old)
+            said = _from_to(was, answer_words(world, running, path, new))
             yield f"{prompt_words(running.procedure, path)} changed: {said}"
 
 

@@ -11,9 +11,8 @@ WEIGHED = "weighed"
 
 def plainly(entry: Entry, answer: Any, key: Key, with_spread: bool) -> Any:
     """A value, a `Range`, `DontKnow`, or the `Stopped` that says why the entry has no value."""
-    row = f", {key.row}" if key.row else ""
     if answer is None:
-        return Waits(Missing(entry.words + row, str(key)))
+        return Waits(Missing(entry.words + key.behind, str(key)))
     if isinstance(answer, NotUsed):
         return NotApplicable(answer.reason)
     if isinstance(answer, float | int) and entry.obtained:
@@ -36,8 +35,7 @@ def _measured(entry: Entry, answer: Measured, key: Key, with_spread: bool) -> An
         return answer.value
     how = next((each for each in entry.obtained if each.name == answer.how), None)
     if how is None:
-        row = f", {key.row}" if key.row else ""
-        return Waits(Missing(f"how {entry.words}{row} was obtained", f"{key}.how"))
+        return Waits(Missing(f"how {entry.words}{key.behind} was obtained", f"{key}.how"))
 
     return _spread(entry, how.spread(answer.value))
 

@@ -236,7 +236,7 @@ class Plan:
 
 def words_of(table: Table, key: Key) -> str:
     """An entry in words, with the label of its row."""
-    return table.entries[key.name].words + (f", {key.row}" if key.row else "")
+    return table.entries[key.name].words + key.behind
 
 
 def number(count: int) -> str:

@@ -18,6 +18,11 @@ class Key(NamedTuple):
     def __str__(self) -> str:
         return self.name if self.row is None else f"{self.name}[{self.row}]"
 
+    @property
+    def behind(self) -> str:
+        """The row as it is said behind what is of it: ", left front"; nothing without a row."""
+        return f", {self.row.replace('_', ' ')}" if self.row else ""
+
 
 def key_of(name: str) -> Key:
     """The key that prints as a name.

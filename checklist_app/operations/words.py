@@ -156,4 +156,4 @@ def reason(check: Check) -> str:
 
 def title(check: Check) -> str:
     """What is checked, with the label of its row."""
-    return check.clause.title + (f", {check.row}" if check.row else "")
+    return check.clause.title + (f", {check.row.replace('_', ' ')}" if check.row else "")

@@ -8,9 +8,10 @@ from heapq import heapify, heappop, heappush
 from itertools import pairwise
 from typing import Any
 
+from checklist_app.checklists.answered_words import answer_words
 from checklist_app.checklists.entry import Entry
 from checklist_app.checklists.guests import GUEST, told
-from checklist_app.checklists.naming import prompt_words, value_words
+from checklist_app.checklists.naming import prompt_words
 from checklist_app.checklists.places import place_of
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.values import words
@@ -98,9 +99,10 @@ def change(world: World, now: Running, entry: Entry) -> str:
     if entry.type in MILESTONES or place_of(now.procedure, now.folded, entry.path) is None:
         return ""
     before = [now.folded.known[name] for name in entry.replaces if name in now.folded.known]
-    old = list(dict.fromkeys(value_words(one.value, world) for one in before if one.value != entry.value))
+    old = list(dict.fromkeys(answer_words(world, now, entry.path, one.value) for one in before
+                             if one.value != entry.value))
     if not old:
         return ""
 
     return sentence(f"{prompt_words(now.procedure, entry.path)} changed: {' / '.join(old)} to "
-                    f"{value_words(entry.value, world)}")
+                    f"{answer_words(world, now, entry.path, entry.value)}")

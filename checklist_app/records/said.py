@@ -4,7 +4,8 @@ from collections import Counter
 from collections.abc import Iterator
 from typing import Any
 
-from checklist_app.checklists.naming import prompt_words, value_words
+from checklist_app.checklists.answered_words import answer_words
+from checklist_app.checklists.naming import prompt_words
 from checklist_app.checklists.places import Place, places
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.values import Value, words
@@ -39,12 +40,13 @@ def found(world: World, now: Running, place: Place) -> tuple[str, str, str]:
     """State, answer and note of one question."""
     path, value = place.path, now.folded.values.get(place.path)
     if path in now.folded.disputed:
-        return DISPUTED, " / ".join(value_words(entry.value, world) for entry in now.folded.disputed[path]), ""
+        differing = (answer_words(world, now, path, entry.value) for entry in now.folded.disputed[path])
+        return DISPUTED, " / ".join(differing), ""
     if path in now.faults and value is not None:
-        return UNREADABLE, value_words(value, world), now.faults[path]
+        return UNREADABLE, answer_words(world, now, path, value), now.faults[path]
     if value is not None:
         none = place.prompt.none_words if value["type"] == "not_used" else ""
-        return ANSWERED, none or value_words(value, world), "; ".join(notes(world, now, place, value))
+        return ANSWERED, none or answer_words(world, now, path, value), "; ".join(notes(world, now, place, value))
     fill = now.read.sources.get(Key(place.prompt.name, now.read.labels.get(place.row)))
 
     return (FILLED, filled(now, place, fill.text), fill.source) if fill is not None else (OPEN, "", "")

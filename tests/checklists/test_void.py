@@ -113,12 +113,12 @@ def test_a_trial_voids_what_was_accepted_before_it(released: Yard) -> None:
     released.say("trial/01-1/tilt_along_deg", values.number("2.5", "°", "inclinometer"))
     assert void(released) == ()
     assert void(released, 1)[0] == (
-        "trial 1, tilt lengthwise changed: 0.4 °, inclinometer to 2.5 °, inclinometer")
+        "trial 1, tilt lengthwise changed: 0.4°, read on an inclinometer to 2.5°, read on an inclinometer")
 
 
 def test_adopting_what_the_trial_weighed_voids_the_release(released: Yard) -> None:
     released.say("mass_kg", values.number("905", "kg", "weighed"))
-    assert void(released) == ("mass of the load changed: no answer to 905 kg, weighed",)
+    assert void(released) == ("mass of the load changed: 890 kg from the register to 905 kg, weighed",)
 
 
 def test_an_update_of_the_app_voids_nothing_and_says_what_it_judges_otherwise(released: Yard) -> None:

@@ -8,7 +8,7 @@ from checklist_app.checklists.ink import drawn, made
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.plain import missing
 from checklist_app.checklists.refusals import Refusal, refusals
-from checklist_app.checklists.review_view import head, review, sheet, signers, signing
+from checklist_app.checklists.review_view import head, not_signing, review, sheet, signers, signing
 from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.signer_form import signer_faults, supervisors
 from checklist_app.checklists.signers import MayNot, may_sign
@@ -125,7 +125,8 @@ def _sign_page(request: Request, world: World, now: Running, state: HoldState,
     return whole(request, "checklist/hold_sign.html", shown, status, task=now.id, here=_here(now, state),
                  head=head(world, now, state), sheet=sheet(world, now, state), faults=found, typed=request.one("typed"),
                  ink=request.one("ink") if drawn(request.one("ink")) else "",
-                 signers=signers(world, now, state), chosen=_chosen(request), **signing(now, state))
+                 signers=signers(world, now, state), not_signing=not_signing(world, now, state),
+                 chosen=_chosen(request), **signing(now, state))
 
 
 def _send_back_page(request: Request, world: World, now: Running, state: HoldState,
