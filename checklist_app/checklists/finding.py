@@ -123,7 +123,7 @@ def _line(found: Found, by: str, axes: tuple[tuple[str, str], ...]) -> str:
 
 def _new(now: Running, found: Found, axes: tuple[tuple[str, str], ...]) -> tuple[Coordinate, ...]:
     """What differs from the plan; empty when the plan says the same."""
-    made = tuple(Coordinate(name, words, _typed(at), _typed(_mm(away) / MM_IN_M), f"{at:.3f}".replace("-", "−"))
+    made = tuple(Coordinate(name, words, typed_m(at), typed_m(_mm(away) / MM_IN_M), f"{at:.3f}".replace("-", "−"))
                  for (name, words), at, away in zip(axes, found.cg, found.plus_minus_m, strict=False))
     stands = [now.folded.values.get((each.name,), {}) for each in made]
     same = all((value.get("text"), value.get("plus_minus")) == (each.text, each.plus_minus)
@@ -172,7 +172,7 @@ def _other_points(now: Running, trial: Hung) -> list[tuple[str, Vec]]:
     return found
 
 
-def _typed(metres: float) -> str:
+def typed_m(metres: float) -> str:
     """As somebody would type it: three digits behind the point alone would be asked back."""
     return f"{metres:.4f}".rstrip("0").rstrip(".") if round(metres * MM_IN_M) % 10 == 0 else f"{metres:.4f}"
 

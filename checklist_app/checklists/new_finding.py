@@ -8,15 +8,16 @@ from checklist_app.checklists.made import Made
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.running import Running
 from checklist_app.checklists.trials import TRIAL
-from checklist_app.checklists.values import version
+from checklist_app.checklists.values import version, words
 from checklist_app.checklists.words import day
+from checklist_app.checklists.worked_out import EVIDENCE
 from checklist_app.checklists.world import World
 
 KEEPERS = frozenset({"supervisor", "administrator"})
-FOUND_BY = {"mass_kg": frozenset({"weighed"}), "cg_x_m": frozenset({"trial"}), "cg_y_m": frozenset({"trial"}),
-            "cg_z_m": frozenset({"trial"})}
 CG = ("cg_x_m", "cg_y_m", "cg_z_m")
+FOUND_BY = {"mass_kg": frozenset({"weighed"}), **dict.fromkeys(CG, frozenset({"trial", "scales"}))}
 MM_IN_M = 1000.0
+LONGEST_SAID = 200
 
 
 @dataclass(frozen=True)
@@ -42,7 +43,9 @@ def new_finding(world: World, now: Running) -> NewFinding | None:
     if not found:
         return None
     told = f"task {now.id}, {day(now.day)}"
-    row = {**before, **found, **_of_mass(now, found, told), **_of_cg(now, found, told)}
+    says = _says(world, now)
+    row = {**before, **found, **_of_mass(now, found, f"{says or 'hook load at the trial'}, {told}"),
+           **_of_cg(now, found, says, told)}
     rows = [row if each.get("state") == state else dict(each) for each in load.facts["build_states"]]
 
     return NewFinding(load, state, tuple(_words(now, name, text, before) for name, text in found.items()),
@@ -56,20 +59,27 @@ def keep(made: Made, offered: NewFinding) -> None:
     made.say((load.register, load.id), ("version",), version(load.schema, document), (str(load.version),))
 
 
-def _of_mass(now: Running, found: dict[str, str], told: str) -> dict[str, str]:
-    if "mass_kg" not in found:
-        return {}
-    return {"mass_how": "weighed", "mass_on": now.day, "mass_evidence": f"hook load at the trial, {told}"}
+def _says(world: World, now: Running) -> str:
+    """What somebody wrote down as saying so, or what scales read; a long one stands in the record alone."""
+    value = now.folded.values.get((EVIDENCE,), {})
+    said = words(world.part(value.get("part", ""))).rstrip(".") if value.get("type") == "text" else ""
+    return said if len(said) <= LONGEST_SAID else "readings in the record"
 
 
-def _of_cg(now: Running, found: dict[str, str], told: str) -> dict[str, str]:
+def _of_mass(now: Running, found: dict[str, str], says: str) -> dict[str, str]:
+    return {"mass_how": "weighed", "mass_on": now.day, "mass_evidence": says} if "mass_kg" in found else {}
+
+
+def _of_cg(now: Running, found: dict[str, str], says: str, told: str) -> dict[str, str]:
     """One spread for all three: the widest of them, so that none is believed too well."""
     if not found.keys() & set(CG):
         return {}
     off = max((each.levels[2] - each.levels[1] for each in now.evaluation.plan.variables
                if each.key.name in CG and not each.unknown), default=0.0)
     known = {"cg_off_m": f"{_mm(off) / MM_IN_M:.4f}"} if off > 0.0 else {}
-    return {"cg_how": "trial", "cg_evidence": f"trial lift, {told}", **known}
+    by_scales = all(now.folded.values[(name,)].get("how") == "scales" for name in found if name in CG)
+    how, evidence = ("scales", says) if by_scales and says else ("trial", "trial lift")
+    return {"cg_how": how, "cg_evidence": f"{evidence}, {told}", **known}
 
 
 def _words(now: Running, name: str, text: str, before: Any) -> str:

@@ -17,6 +17,8 @@ CG_HOW = (
     Obtained("trial", "from a trial lift", plus_minus=settings.CG_TRIAL.value),
     Obtained("by eye", "judged by eye", plus_minus=settings.CG_BY_EYE.value),
     TAPE,
+    Obtained("scales", "by weighing on scales", plus_minus=settings.CG_TRIAL.value),
+    Obtained("parts", "added up from its parts", plus_minus=settings.CG_BY_EYE.value),
 )
 ANGLE_HOW = (
     Obtained("inclinometer", "read on an inclinometer", plus_minus=settings.ANGLE_INCLINOMETER.value),
