@@ -31,6 +31,7 @@ class Asks(TypedAsks):
 
     def words(self, name: str, words: str) -> str:
         """With its row in front, where it is asked of one leg alone."""
-        row = name.split("/")[1] if "/" in name else ""
-        alike = row == self.first and not name.endswith("leg_length_m")
+        group, _, rest = name.partition("/")
+        row = rest.partition("/")[0]
+        alike = row == self.first and group == "leg" and not name.endswith("leg_length_m")
         return super().words(name, words) if alike or not row else with_row(label(row), words)

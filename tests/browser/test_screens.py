@@ -15,7 +15,8 @@ OF_A_TASK = (
     "", "/what", "/kit", "/kit/rig", "/kit/leg.1-left.sling", "/kit/leg.1-left.hitch", "/kit/leg.1-left.carrier",
     "/numbers?step=mass", "/numbers?step=eyes", "/numbers?step=legs", "/numbers?step=around", "/numbers?step=heights",
     "/numbers?step=way",
-    "/try", "/try?length=2.5", "/checks", "/checks/pair_strength", "/stop-points", "/trial", "/move", "/close-out",
+    "/try", "/try?length=2.5", "/work-out", "/work-out?by=two", "/work-out?by=more", "/work-out?by=parts&go=3",
+    "/checks", "/checks/pair_strength", "/stop-points", "/trial", "/move", "/close-out",
     "/holds/release", "/holds/release?act=sign", "/holds/release/guest", "/holds/release?act=send-back",
     "/holds/trial_accepted",
 )

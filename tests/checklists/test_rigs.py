@@ -1,4 +1,5 @@
 """One to four legs, one or two hooks, every hitch: what is asked follows, and what cannot be read never passes."""
+import re
 from urllib.parse import urlencode
 
 import pytest
@@ -193,3 +194,14 @@ def test_an_assessment_of_four_legs_becomes_a_task_with_all_that_was_typed() -> 
     for row in leg_rows(Rig.FOUR_LEGS):
         assert answers[Key("sling", row.partition("-")[2])].kind == "chain_sling"
     assert answers[Key("hook_fitting")].wll_t == 5.0 and answers[Key("chemicals")].value == "none"
+
+
+def test_each_of_two_hooks_is_asked_by_its_name_and_a_row_is_said_without_a_line_below() -> None:
+    page = Shop().get(f"/assess?rig={HOOKS}", person=None).html
+    assert "Left hook, lengthwise" in page and "Right hook, lengthwise" in page
+    told = re.sub("<[^>]*>", " ", Shop().get(f"/assess?rig={FOUR}", person=None).html)
+    assert "Right rear sling" in told and "_rear" not in told
+    shop = Shop()
+    task = shop.begin(rig=FOUR)
+    waits = [str(check.stopped) for check in running(shop.world, task).evaluation.checks if check.stopped]
+    assert any("left rear" in each for each in waits) and not any("left_rear" in each for each in waits)

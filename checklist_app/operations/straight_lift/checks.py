@@ -84,7 +84,7 @@ def sling_strength(leg_pull_t: float, sling_carries_t: float) -> Strength:
     return Strength(leg_pull_t, sling_carries_t)
 
 
-@check("pair of slings, by the table", unit="t", source="EN_1492_1", rule_set="factors of legs, by the rules chosen")
+@check("legs together, by the table", unit="t", source="EN_1492_1", rule_set="factors of legs, by the rules chosen")
 def pair_strength(moved_load_t: float, legs_alike: bool, table_wll_t: float) -> Strength:
     """The load against the tabulated factor for so many legs, where the legs lie alike."""
     if not legs_alike:
