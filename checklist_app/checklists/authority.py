@@ -1,5 +1,6 @@
 """Entries without authority are left out before the fold, so that one of them can never hide what it replaces."""
 from collections.abc import Iterable, Mapping
+from functools import lru_cache
 from typing import Any
 
 from checklist_app.checklists.canonical import NotCanonical, parse
@@ -7,6 +8,7 @@ from checklist_app.checklists.entry import Entry
 from checklist_app.checklists.world import World
 
 SUPERVISOR = "supervisor"
+KEPT_STATEMENTS = 32
 HOLDS, SEND_BACK = "holds", "send_back"
 SAID_AT_HOLD = {SEND_BACK: (SEND_BACK, "withdrawn"), "guest": ("guest",)}
 SAID_AT = {"stop": frozenset({"stop", "go_on"}), "closing": frozenset({"closing"}), "begin": frozenset({"begin"}),
@@ -72,11 +74,7 @@ def capacities(world: World, person: str) -> dict[str, str]:
 def statement_of(entry: Entry, world: World) -> Mapping[str, Any] | None:
     """The statement that a sign-off names; none while its part has not arrived, or when it is none."""
     part = world.part(entry.value["statement"])
-    try:
-        said = parse(part) if part is not None else None
-    except NotCanonical:
-        return None
-    return said if isinstance(said, dict) and said.get("form") == "statement/1" else None
+    return _statement(part) if part is not None else None
 
 
 def belongs(entry: Entry, signed: Mapping[str, Any]) -> bool:
@@ -89,6 +87,16 @@ def belongs(entry: Entry, signed: Mapping[str, Any]) -> bool:
         signed.get("about"), person.get("id"), signed.get("device"),
         ["holds", signed.get("hold"), signed.get("capacity")], signed.get("capacity"), signed.get("key"),
     )
+
+
+@lru_cache(maxsize=KEPT_STATEMENTS)
+def _statement(part: bytes) -> Mapping[str, Any] | None:
+    """Read once for the same bytes: a page asks for each statement of its task many times."""
+    try:
+        said = parse(part)
+    except NotCanonical:
+        return None
+    return said if isinstance(said, dict) and said.get("form") == "statement/1" else None
 
 
 def _has_authority(entry: Entry, world: World) -> bool:

@@ -84,6 +84,7 @@ def _refuse_foreign(value: Any, depth: int) -> None:
         for key, item in value.items():
             if not (isinstance(key, str) and KEY.match(key)):
                 raise NotCanonical(f"the key {key!r} is not a plain name")
-            _refuse_foreign(item, depth + 1)
+            if type(item) is not str or depth == DEEPEST:  # most are texts, and need no call each
+                _refuse_foreign(item, depth + 1)
     else:
         raise NotCanonical(f"{type(value).__name__}: a measured number goes in as text")

@@ -1,6 +1,7 @@
 """The one text of a value, and everything that has none."""
 
 import json
+from functools import reduce
 
 import pytest
 from hypothesis import given
@@ -56,6 +57,13 @@ def test_what_no_two_languages_agree_on_is_refused_in_words(value, says):
 
 def test_eight_deep_is_still_allowed():
     assert parse(canonical(nested(8))) == nested(8)
+
+
+def test_a_text_under_names_counts_as_a_level_like_anything_else():
+    eight = reduce(lambda inner, _: {"a": inner}, range(8), "text")
+    assert parse(canonical(eight)) == eight
+    with pytest.raises(NotCanonical, match="deep"):
+        canonical({"a": eight})
 
 
 @pytest.mark.parametrize("data", [
