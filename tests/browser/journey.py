@@ -42,6 +42,10 @@ def enter_numbers(hand: Hand) -> None:
     hand.go("numbers?step=legs")
     hand.choose("How the legs are given", "^lengths")
     hand.next()
+    for side in ("left", "right"):
+        hand.choose(f"{side.capitalize()} pull on the shackles", "^in line")
+        hand.choose(f"on the pins of the shackles, {side}", "^one part")
+        hand.next()
     hand.go("numbers?step=around")
     hand.fill("sling_temperature_c", "20")
     hand.choose("What gets onto the slings", "^none")

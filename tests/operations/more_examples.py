@@ -81,4 +81,22 @@ ON_THE_WAY: Input = FOUR_LEGS | {"entries": FOUR_LEGS["entries"] | {
     "side_area_z_m": _tape(-0.4), "tag_line": "held by hand", "tag_length_m": _tape(6),
     "tag_below_deg": {"value": 18, "how": "by eye"}, "tag_off_plumb_m": _tape(0),
 }}
-MORE = (FOUR_LEGS, TWO_HOOKS, LAID_ROUND, ON_THE_WAY)
+FROSTY_BOW: Input = EXAMPLE["legs"][0]["bottom_fitting"] | {"form": "bow", "pin": "screw pin", "coldest_c": -40}
+IN_LINE: Input = {"shackle_pull": "in line with its body", "shackle_pin": "one part, and nothing runs over it"}
+IN_THE_GUST: Input = {"operation": "straight_lift", "entries": ON_THE_WAY["entries"] | {
+    "rig": "two legs on one hook", "hook_fitting": EXAMPLE["entries"]["hook_fitting"], "sling_temperature_c": 5,
+    "hook_shackle": "the legs in its bow, its pin on the hook", "cg_y_m": {"value": 0, "how": "drawing"},
+}, "legs": [_leg("left", (0.0, 0.0), **IN_LINE), _leg("right", (1.15, 0.0), **IN_LINE | {
+    "bottom_fitting": FROSTY_BOW, "shackle_pull": "aside, up to 45° from in line",
+})]}
+IN_FROST: Input = {"operation": "straight_lift", "entries": _entries(
+    **BY_POINTS, rig="one sling, straight down", hook_fitting={"not_used": "none here"}, sling_temperature_c=-28,
+    chemicals="none", cg_x_m={"value": 0.0, "how": "trial"}, mass_kg={"value": 640, "how": "weighed"},
+    way="indoors, the hook travels with it", load_length_m=_tape(0.6), load_width_m=_tape(0.6), side_room_m=_tape(1.0),
+    hook_below_m=_tape(2.2), travel_speed_m_s={"value": 0.25, "how": "plate"}, stopping_m="don't know",
+    tag_line="no tag line",
+), "legs": [_leg("left", (0.0, 0.0), **IN_LINE | {
+    "bottom_fitting": FROSTY_BOW, "eye": EXAMPLE["legs"][0]["eye"] | {"coldest_c": -40},
+    "turning": "the eye swivels on its bolt, as a hoist ring does",
+})]}
+MORE = (FOUR_LEGS, TWO_HOOKS, LAID_ROUND, ON_THE_WAY, IN_THE_GUST, IN_FROST)

@@ -7,7 +7,8 @@ from checklist_app.operations.gear import Eye
 from checklist_app.operations.graph import NotApplicable, dont_know, each, when
 from checklist_app.operations.straight_lift.choices import Rig
 
-OUT = "a single eye may screw itself out: hold the load from turning, take a swivel ring, or lift at two points"
+CURE = "hold it, take a swivel ring or two points"
+OUT = f"a load that turns may screw it out: {CURE}"
 
 
 @dont_know("turning")
@@ -30,11 +31,11 @@ def on_more_than_one() -> bool:
 
 
 @each("leg")
-@check("single eye stays in its thread", source="BS_4278_TYPES", rule_set="no single eyebolt on a load free to turn")
+@check("single eye in its thread", source="BS_4278_TYPES", rule_set="no single eyebolt on a load free to turn")
 def eye_stays_in(eye: Eye, turning: Turning | None, one_leg: bool) -> State:
     """An eye alone holds no load that is free to turn; where nobody was asked, it is a caution."""
     if turning is None:
         return State(True, "nobody was asked whether the load can turn", OUT)
     stays = eye_use.single_eye_stays(turning)
 
-    return State(stays, turning.value if stays else f"{turning.value}; {OUT}")
+    return State(stays, turning.value if stays else f"the load is free to turn: {CURE}")
