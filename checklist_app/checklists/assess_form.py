@@ -60,7 +60,7 @@ def sections(typed: Mapping[str, str], faults: Mapping[str, str]) -> tuple[Secti
                 (*_load(asks, rig), asks.how(ALL_LENGTHS, "How are the lengths known?", LENGTH_HOW),
                  asks.how(ALL_CG, "How is the centre of gravity known?", CG_HOW)), False),
         *(Section("Hooks", "Measured as the eyes are.", _hooks_at(asks, rig), False) for _ in hook_rows(rig)[:1]),
-        Section("Slings", "All legs alike. If they differ, say so further down." if others else "",
+        Section("Slings", _slings_why(rig),
                 _slings(asks, rig, first, typed), False),
         Section("More about the load", "To one side, uneven eyes, underside and top.", _more(asks, rig), True),
         Section("Fittings and eyes", "What is not there is answered too.", _fittings(asks, first, typed), True),
@@ -70,10 +70,17 @@ def sections(typed: Mapping[str, str], faults: Mapping[str, str]) -> tuple[Secti
         Section(WORDS, WHY, way_asks(asks, typed), True),
         Section("Rules and surroundings", "What rates the slings, and what they have to bear.",
                 (asks.choice("rule_set"), asks.number("sling_temperature_c"), asks.choice("chemicals")), True),
-        *(Section(f"The {label(row)} leg differs", "What stays open here is as on the first leg.",
+        *(Section(f"The {label(row)} {'end' if rig is Rig.RUNNING else 'leg'} differs",
+                  "What stays open here is as on the first.",
                   _other_leg(asks, row, typed), True) for row in others),
     )
     return one_focus(found)
+
+
+def _slings_why(rig: Rig) -> str:
+    if rig is Rig.RUNNING:
+        return "One sling, from the one eye over the hook to the other."
+    return "" if rig is Rig.ONE_LEG else "All legs alike. If they differ, say so further down."
 
 
 def shape(found: Iterable[Section]) -> str:
@@ -109,6 +116,8 @@ def _slings(asks: Asks, rig: Rig, first: str, typed: Mapping[str, str]) -> tuple
     if way is LegsGiven.ANGLES:
         legs += [asks.number(f"leg/{first}/leg_angle_read_deg"), asks.how(ALL_ANGLES, "How are the angles known?",
                                                                          ANGLE_HOW)]
+    if rig is Rig.RUNNING:
+        legs += [asks.number("running_m", "Added up from its tag and the fittings"), asks.number("over_hook_mm")]
     share = (asks.choice("share_rule"),) if rig is Rig.FOUR_LEGS else ()
     gathers = next((slot for slot in hook_slots(rig) if slot.path[-1] == "hook_fitting"), None)
     link = asks.gear(gathers) if gathers is not None and rig in GATHERED else ()
@@ -165,6 +174,9 @@ def _hook(asks: Asks, rig: Rig, typed: Mapping[str, str]) -> tuple[Ask, ...]:
 
 
 def _other_leg(asks: Asks, row: str, typed: Mapping[str, str]) -> tuple[Ask, ...]:
+    if rig_of(typed) is Rig.RUNNING:
+        return tuple(ask for slot in leg_slots(row) if slot.path[-1] not in ("sling", "top_fitting")
+                     for ask in asks.gear(slot))
     way = legs_given_of(typed)
     own = {LegsGiven.LENGTHS: "leg_length_m", LegsGiven.ANGLES: "leg_angle_read_deg"}.get(way)
     rows = (leg_rows(rig_of(typed))[0], row) if row == leg_rows(rig_of(typed))[1] else (row,)

@@ -30,6 +30,7 @@ OF_LOAD = ("mass_kg", "rigging_kg", "cg_x_m", "cg_y_m", "cg_z_m", "bottom_z_m", 
 OF_EYES = {EyesGiven.DISTANCE: ("eyes_apart_m", "right_eye_higher_m"),
            EyesGiven.RECTANGLE: ("eyes_apart_m", "eyes_across_m")}
 OF_LEGS = {LegsGiven.LENGTHS: "leg_length_m", LegsGiven.ANGLES: "leg_angle_read_deg"}
+OF_RUNNING = ("running_m", "over_hook_mm")
 OF_HITCH = ("choke_angle_deg", "part_angle_deg", "bend_mm", "edge_mm")
 OF_HOOK = ("hook_at_x_m", "hook_over_m")
 CHOICES = (RIG, LEGS_GIVEN, "share_rule", "rule_set", "chemicals", "eyes_given", "way", "wind_shape", "tag_line",
@@ -57,11 +58,19 @@ def assessed(typed: Mapping[str, str], day: str) -> Assessed:
             answers[key] = answer
     for slot in typed_slots(rig):
         add_gear(answers, faults, slot, filled)
+    if rig is Rig.RUNNING:
+        answers |= _one_sling(answers)
     shown = {name: words for name, words in faults.items() if name in typed and typed[name].strip()}
     rows = {group: tuple(_label(row) for row in ids) for group, ids in
             (("leg", leg_rows(rig)), ("hook", hook_rows(rig))) if ids}
 
     return Assessed(Task(answers, rows), shown)
+
+
+def _one_sling(answers: Mapping[Key, Any]) -> dict[Key, Any]:
+    """A sling that runs over the hook is both parts: what was typed for the first."""
+    first, second = (Key("sling", _label(row)) for row in leg_rows(Rig.RUNNING))
+    return {second: answers[first]} if first in answers else {}
 
 
 def completed(typed: Mapping[str, str]) -> dict[str, str]:
@@ -83,9 +92,9 @@ def numbers(typed: Mapping[str, str]) -> Iterator[tuple[str, Key, Entry]]:
     rig, way = rig_of(typed), legs_given_of(typed)
     entries = operation().table.entries
     height = ("hook_over_eyes_m",) if way is LegsGiven.HOOK_HEIGHT else ()
-    for name in (*OF_LOAD, *OF_EYES.get(EYES[rig], ()), *height):
+    for name in (*OF_LOAD, *OF_EYES.get(EYES[rig], ()), *height, *(OF_RUNNING if rig is Rig.RUNNING else ())):
         yield name, Key(name), entries[name]
-    of_row = (*((OF_LEGS[way],) if way in OF_LEGS else ()), *OF_HITCH,
+    of_row = (*((OF_LEGS[way],) if way in OF_LEGS and rig is not Rig.RUNNING else ()), *OF_HITCH,
               *(ORIGIN if EYES[rig] is EyesGiven.COORDINATES else ()))
     for group, rows, asked in (("leg", leg_rows(rig), of_row), ("hook", hook_rows(rig), OF_HOOK)):
         for row in rows:

@@ -14,8 +14,9 @@ from checklist_app.checklists.procedure import PromptKind
 from checklist_app.checklists.running import running
 from checklist_app.checklists.typed_gear import add_typed, typed_slots
 from checklist_app.checklists.typed_lashing import PALLET, VEHICLE, lashing_entries
-from checklist_app.checklists.typed_rig import RIG, rig_of
+from checklist_app.checklists.typed_rig import RIG, leg_rows, rig_of
 from checklist_app.checklists.world import World
+from checklist_app.operations.straight_lift.choices import Rig
 
 CARRY = "carry."
 COMPANIONS = frozenset({"", "how", "plus_minus", "dont_know", "not_used", "reason"})
@@ -75,5 +76,9 @@ def _is_answer(name: str) -> bool:
 
 def _add_gear(made: Made, task: str, found: Mapping[str, str], day: str) -> None:
     """Gear that was only typed in: incoming, not marked, so that nobody signs before somebody has seen it."""
-    for slot in typed_slots(rig_of(found)):
-        add_typed(made, task, slot, slot.path, found, day)
+    rig = rig_of(found)
+    first, *others = leg_rows(rig)
+    also = [("leg", row, "sling") for row in others] if rig is Rig.RUNNING else []
+    for slot in typed_slots(rig):
+        if slot.path not in also:
+            add_typed(made, task, slot, slot.path, found, day, also if slot.path == ("leg", first, "sling") else ())

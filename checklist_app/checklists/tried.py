@@ -13,6 +13,7 @@ from checklist_app.operations.check import Check, Limit, Strength, Verdict, high
 from checklist_app.operations.evaluate import Evaluation, assess
 from checklist_app.operations.fields import Field, FieldType, read_number
 from checklist_app.operations.gear import Sling, kinds_of, make
+from checklist_app.operations.graph import NotUsed
 from checklist_app.operations.kinds import LENGTH
 from checklist_app.operations.straight_lift.choices import LegsGiven
 from checklist_app.operations.task import Key, Task
@@ -42,7 +43,7 @@ class Row:
 def with_length(now: Running, length_m: float, leg: str = EVERY_LEG) -> Task:
     """The task with slings of another length: fittings stay, what was measured on the old legs goes."""
     task = now.task
-    changes: dict[Key, Any] = {Key("legs_given"): LegsGiven.LENGTHS}
+    changes: dict[Key, Any] = {Key("legs_given"): LegsGiven.LENGTHS, Key("running_m"): NotUsed("another is tried")}
     labels = [each for each in now.task.rows.get("leg", ()) if leg in (EVERY_LEG, each)]
     for each in labels:
         sling = task.answers.get(Key("sling", each))

@@ -1,5 +1,5 @@
 """Gear typed into an assessment: a few facts for each slot of the load path, nothing from a register."""
-from collections.abc import Iterator, Mapping
+from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from typing import Any
 
@@ -64,14 +64,20 @@ class TypedSlot:
         return make(kind, self.words.lower(), facts) if facts and kind else None
 
 
-def add_typed(made: Made, task: str, slot: TypedSlot, path: Path, typed: Mapping[str, str], day: str) -> None:
-    """Gear that was only typed in: incoming, not marked, so that nobody signs before somebody has seen it."""
+def add_typed(
+    made: Made, task: str, slot: TypedSlot, path: Path, typed: Mapping[str, str], day: str, also: Sequence[Path] = ()
+) -> None:
+    """Gear that was only typed in: incoming, not marked, so that nobody signs before somebody has seen it.
+
+    `also`: where else the same item hangs, as the other part of a sling that runs over the hook.
+    """
     facts, kind = slot.facts(typed), slot.kind(typed)
     if not facts or kind not in KINDS:
         return
     name, register = f"new-{made.next_name}", KINDS[kind].register
     version = begun.add_item(made, register, name, KINDS[kind].schema, {**facts, **MARKED_HERE}, day)
-    made.say(("task", task), path, values.pick(f"{register}/{name}", version))
+    for each in (path, *also):
+        made.say(("task", task), each, values.pick(f"{register}/{name}", version))
 
 
 SLINGS = ("round_sling", "flat_sling", "chain_sling", "wire_rope_sling")

@@ -9,6 +9,7 @@ STRAIGHT_LIFT_CHECKS = (
     "sling_strength", "pair_strength", "top_fitting_strength", "bottom_fitting_strength", "eye_strength",
     "eye_marking", "eye_stays_in", "carrier_strength", "edge", "temperature", "chemicals_resisted", "slip",
     "leg_angle", "leg_upright", "angle_agrees", "legs_carry", "sharing", "hook_plumb", "stability", "push_stability",
+    "stiff", "running_depth", "running_push", "running_sway", "running_wind", "running_holds",
     "tilt_along", "tilt_across", "tilt_agrees",
     "headroom", "room", "mass_agrees", "wind_limit", "wind_stability", "wind_tilt", "swing_limit", "swing_stability",
     "side_room", "zone", "tag_line_pull", "tag_line_reach", "hoist_usable", "load_cell_usable", "hook_fitting_usable",

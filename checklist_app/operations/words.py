@@ -6,7 +6,8 @@ from math import ceil, floor
 from checklist_app.operations.check import Check, Limit, Outcome, State, Strength, Verdict, utilisation
 from checklist_app.operations.graph import Stopped
 
-DECIMALS = {"kg": 0, "mm": 0, "s": 0, "%": 0, "°": 1, "t": 2, "m": 2, "kN": 2, "daN": 0, "kg/m": 0, "N": 0, "m/s": 1}
+DECIMALS = {"kg": 0, "mm": 0, "s": 0, "%": 0, "°": 1, "t": 2, "m": 2, "kN": 2, "daN": 0, "kg/m": 0, "N": 0, "m/s": 1,
+            "N·m": 0}
 THIN, FIXED = "\u2009", "\u00a0"
 FEW = 10_000
 MEASURED = "measured at the trial"

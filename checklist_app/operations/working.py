@@ -14,6 +14,7 @@ from checklist_app.operations.traced import FIGURES, Traced, digits, result, tra
 
 UNITS = {
     "kn": "kN", "t": "t", "kg": "kg", "dan": "daN", "m": "m", "mm": "mm", "deg": "°", "s": "s", "m2": "m²", "pa": "Pa",
+    "nm": "N·m", "knm": "kN·m",
 }
 OF_TWO = {("kg", "m"): "kg/m", ("m", "s"): "m/s", ("m", "s2"): "m/s²"}
 

@@ -11,9 +11,10 @@ Record = Mapping[str, Any]
 ASKED = (("rig", "Rig"), ("legs_given", "Legs given by"), ("rule_set", ""),
          ("sling_temperature_c", "Temperature of the slings"),
          ("chemicals", "What gets onto the slings"), ("way", "Where it is lifted, and how it moves"))
-TOLD = frozenset({"sharing", "zone"})
-PARTS = (("hitch_share", "hitch"), ("bend_share", "bend"), ("edge_share", "edge"), ("heat_share", "heat"),
-         ("top_shackle_share", "shackle at the top"), ("bottom_shackle_share", "shackle at the bottom"))
+TOLD = frozenset({"sharing", "zone", "stiff", "running_holds"})
+PARTS = (("hitch_share", "hitch"), ("bend_share", "bend"), ("edge_share", "edge"), ("over_hook_share", "hook"),
+         ("heat_share", "heat"), ("top_shackle_share", "shackle at the top"),
+         ("bottom_shackle_share", "shackle at the bottom"))
 
 
 class Line(NamedTuple):

@@ -29,6 +29,7 @@ from tests.operations.mutations_on_the_way import (
     WAY_SHOWN,
     WAY_TELLS,
 )
+from tests.operations.mutations_running import RUNNING_CHECKS, RUNNING_CLAUSES, RUNNING_SHOWN, RUNNING_TELLS
 from tests.operations.straight_lift.lifts import NONE, eye, hoist, hook, lift, pick_point, shackle, sling
 from tests.operations.straight_lift.rigged import four, narrow, one, three, two_hooks
 
@@ -177,6 +178,7 @@ CLAUSE_CASES: Mapping[str, tuple[Callable[..., Any], Task]] = {
         lambda *_, **__: LiftClass.ROUTINE, lift(mass_kg=Measured(1000.0, "estimate"))
     ),
     **WAY_CLAUSES,
+    **RUNNING_CLAUSES,
 }
 # Only shown, in no check: the force beside the load in the unit of the labels.
 SHOWN_ONLY = {
@@ -188,6 +190,7 @@ SHOWN_ONLY = {
     ),
     "hanging.bounds.carried_by_opposite_pairs": (FOUR_BY_TABLE, "two_would_carry", (Pair((0, 3), (9.0, 9.0)),)),
     **WAY_SHOWN,
+    **RUNNING_SHOWN,
 }
 # Never alone: legs further apart than a link takes lie flatter than any leg may; the caution's bound is read at import.
 NEVER_ALONE = {"fittings.hooks.master_link_factor", "slings.legs.nearly_vertical_below_deg", *WAY_NEVER_ALONE}
@@ -230,7 +233,8 @@ CHECK_CASES: Mapping[str, Task] = {
     "hook_hoist_usable": two_hooks(each_hook={"hook_hoist": late("hoist", reach_m=None, length_m=None)}),
     "hook_load_cell_usable": two_hooks(each_hook={"hook_load_cell": late("load_cell", length_m=None)}),
     **WAY_CHECKS,
+    **RUNNING_CHECKS,
 }
 # They tell how four legs share, and what is left over an edge or in heat: that counts, or is refused, in the strength.
 # A steep leg is a caution, which decides nothing.
-TELLS_ONLY = {"sharing", "edge", "temperature", "leg_upright", *WAY_TELLS}
+TELLS_ONLY = {"sharing", "edge", "temperature", "leg_upright", *WAY_TELLS, *RUNNING_TELLS}

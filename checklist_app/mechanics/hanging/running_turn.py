@@ -126,10 +126,10 @@ def turned_by_lever_deg(
         lever_m: M / W, the couple as a lever of the weight [m], 0 or more.
 
     Returns:
-        θ [°].
+        θ [°]; 180 where such a couple makes it run out.
 
     Raises:
-        OutOfRangeError: If the load does not stay in balance at all, or such a couple makes it run out.
+        OutOfRangeError: If the load does not stay in balance at all, or the lever is no number of 0 or more.
 
     Example:
         >>> round(turned_by_lever_deg(1.0, 2.4, 0.0, 0.4, 0.01), 2)
@@ -137,15 +137,8 @@ def turned_by_lever_deg(
     """
     required_not_negative("lever of the weight", lever_m, SOURCE)
     ellipse, start = _at_rest(span_m, sling_m, cg_along_m, cg_below_m)
-    furthest = 0.0
-    for side in SIDES:
-        found = _reached(ellipse, start, side, lever_m, rises=False)
-        if found is None:
-            raise OutOfRangeError("couple on the load, as a lever of its weight [m]", lever_m, "less: it runs out",
-                                  SOURCE)
-        furthest = max(furthest, found)
 
-    return furthest
+    return max(_reached(ellipse, start, side, float(lever_m), rises=False) for side in SIDES)
 
 
 def turned_by_rise_deg(span_m: float, sling_m: float, cg_along_m: float, cg_below_m: float, rise_m: float) -> float:
@@ -164,10 +157,10 @@ def turned_by_rise_deg(span_m: float, sling_m: float, cg_along_m: float, cg_belo
         rise_m: r, how high it swings [m], 0 or more.
 
     Returns:
-        θ [°], to the side to which it turns further.
+        θ [°], to the side to which it turns further; 180 where so much makes it run out.
 
     Raises:
-        OutOfRangeError: If the load does not stay in balance at all, or so much makes it run out.
+        OutOfRangeError: If the load does not stay in balance at all, or the rise is no number of 0 or more.
 
     Example:
         >>> round(turned_by_rise_deg(1.0, 2.4, 0.0, 0.4, 0.001), 2)
@@ -175,14 +168,8 @@ def turned_by_rise_deg(span_m: float, sling_m: float, cg_along_m: float, cg_belo
     """
     required_not_negative("rise of the swing", rise_m, SOURCE)
     ellipse, start = _at_rest(span_m, sling_m, cg_along_m, cg_below_m)
-    furthest = 0.0
-    for side in SIDES:
-        found = _reached(ellipse, start, side, rise_m, rises=True)
-        if found is None:
-            raise OutOfRangeError("rise of the swing [m]", rise_m, "less: it runs out", SOURCE)
-        furthest = max(furthest, found)
 
-    return furthest
+    return max(_reached(ellipse, start, side, float(rise_m), rises=True) for side in SIDES)
 
 
 def _at_rest(span_m: float, sling_m: float, cg_along_m: float, cg_below_m: float) -> tuple[Ellipse, float]:
@@ -215,18 +202,18 @@ def _end(ellipse: Ellipse, start: float, side: float) -> Turned:
     return ellipse.turned(rest, places[-1])
 
 
-def _reached(ellipse: Ellipse, start: float, side: float, wanted_m: float, rises: bool) -> float | None:
-    """Turn at which the lever, or the rise, is what is wanted; None if it runs out before."""
+def _reached(ellipse: Ellipse, start: float, side: float, wanted_m: float, rises: bool) -> float:
+    """Turn at which the lever, or the rise, is what is wanted; right round if it runs out before."""
     rest, low = ellipse.rest(start), start
     for high in _places(start, side)[1:]:
         place = ellipse.turned(rest, high)
         if (place.rise_m if rises else place.lever_m) >= wanted_m:
             return _narrowed(ellipse, rest, (low, high), wanted_m, rises)
         if not place.firm_m > 0.0:
-            return None
+            break
         low = high
 
-    return None
+    return STRAIGHT_DEG
 
 
 def _narrowed(

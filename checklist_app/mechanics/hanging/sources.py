@@ -20,7 +20,8 @@ HANGING_SOURCES = {
         "", "this project", "2026", DERIVED,
     ),
     "STATICS_RUNNING_SLING": Source(
-        "Statics of a load on one sling that runs free over the hook", "", "this project", "2026", DERIVED
+        "Statics of a load on one sling that runs free over the hook, checked against energy minimisation and a "
+        "physics engine", "", "this project", "2026", DERIVED,
     ),
     "ACTA_MECHANICA_2023": Source(
         "Sudden change of the hanging direction of bodies on one running sling, doi 10.1007/s00707-023-03546-x",

@@ -3,7 +3,7 @@
 from dataclasses import dataclass
 
 from checklist_app.mechanics import exact
-from checklist_app.mechanics.errors import OutOfRangeError
+from checklist_app.mechanics.errors import OutOfRangeError, required_positive
 from checklist_app.mechanics.hanging.four_bars import SOURCE, Bars, Flat, Place, placed, slope_m
 
 MARKS = 32
@@ -86,6 +86,40 @@ def hung_from_two_hooks(what: Bars) -> TwoHookHang:
         raise OutOfRangeError("the load on two hooks", "no balance", "hooks, legs and picks that close", SOURCE)
 
     return min(found, key=lambda hang: abs(hang.tilt_deg))
+
+
+def couple_that_slackens_one_knm(hang: TwoHookHang, load_kn: float) -> float:
+    """Couple on the load that slackens one of two legs that hang nearly plumb: the other then carries all.
+
+        M = W × distance of the centre of gravity from the line of the other leg
+
+    Source:
+        STATICS_TWO_HOOKS.
+
+    Args:
+        hang: the load as it hangs.
+        load_kn: W, weight of the load [kN], above 0.
+
+    Returns:
+        M, the lesser of the two ways [kN·m].
+
+    Raises:
+        OutOfRangeError: If the load is no number above 0.
+
+    Example:
+        >>> from checklist_app.mechanics.hanging.four_bars import bars
+        >>> hang = hung_from_two_hooks(bars(1.2, 0.4, 0.4, (1.5, 1.5), (1.2, 0.0), (1.0, 0.0)))
+        >>> round(couple_that_slackens_one_knm(hang, 10.0), 6)
+        4.0
+    """
+    required_positive("load on the hooks", load_kn, SOURCE)
+    away = [
+        abs((hang.cg.x - hook.x) * (pick.z - hook.z) - (hang.cg.z - hook.z) * (pick.x - hook.x)) / leg_m
+        for hook, pick, leg_m in zip(
+            (Flat(0.0, 0.0), hang.right_hook), (hang.left, hang.right), hang.legs_m, strict=True)
+    ]
+
+    return load_kn * min(away)
 
 
 def _balances(what: Bars) -> list[Place]:

@@ -67,6 +67,35 @@ def speed_at_plumb_m_s(line_m: float, amplitude_deg: float) -> float:
     return exact.sqrt(2.0 * STANDARD_GRAVITY_M_S2 * rise_m)
 
 
+def rise_of_swing_m(line_m: float, amplitude_deg: float) -> float:
+    """How high a swinging load comes at the end of its swing.
+
+        r = L (1 − cos A)
+
+    Source:
+        SIMPLE_PENDULUM.
+
+    Args:
+        line_m: L, from where the line hangs to the centre of gravity [m], above 0.
+        amplitude_deg: A, from plumb to the end of the swing [°], 0 to 90.
+
+    Returns:
+        r [m].
+
+    Raises:
+        OutOfRangeError: If an argument leaves its range.
+
+    Example:
+        >>> round(rise_of_swing_m(3.0, 60.0), 9)
+        1.5
+    """
+    required_positive("length of the hoist line", line_m, SOURCE)
+    if not 0.0 <= amplitude_deg <= WIDEST_DEG:
+        raise OutOfRangeError("amplitude", amplitude_deg, f"0 to {WIDEST_DEG:.0f}°", SOURCE)
+
+    return line_m * (1.0 - exact.cos(amplitude_deg / exact.RAD_IN_DEG))
+
+
 def leaning_push_kn(load_kn: float, out_of_plumb_deg: float) -> float:
     """Level push of a load that hangs out of plumb against what keeps it from swinging back.
 

@@ -23,10 +23,13 @@ from checklist_app.operations.straight_lift import (
     picture,
     planar,
     rigs,
+    running,
+    running_margins,
     shackles_lie,
     sharing,
     single_eye,
     statics,
+    stiff,
     swinging,
     table_wll,
     two_hooks,
@@ -37,9 +40,9 @@ from checklist_app.operations.table import Table
 
 NAME, WORDS = "straight_lift", "Straight lift"
 MODULES = (
-    entries, rigs, geometry, leg_lengths, planar, two_hooks, in_space, joints, statics, sharing, four_legs, angles,
-    hitches, shackles_lie, fitting_heat, table_wll, clearance, conditions, checks, single_eye, hooks, margins,
-    in_the_wind, swinging, leaning, moved_pull, zones, gear_states, lift_class, picture,
+    entries, rigs, geometry, leg_lengths, running, planar, two_hooks, in_space, joints, statics, sharing, four_legs,
+    angles, hitches, shackles_lie, fitting_heat, table_wll, clearance, conditions, checks, single_eye, hooks, margins,
+    in_the_wind, swinging, leaning, moved_pull, running_margins, stiff, zones, gear_states, lift_class, picture,
 )
 TABLE = Table(*MODULES)
 

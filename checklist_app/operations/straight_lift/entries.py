@@ -101,6 +101,14 @@ RIG = (
              "rule names a worst.",
     ),
     Entry("chemicals", "what gets onto the slings", Chemical, default=NOT_ASKED),
+    Entry(
+        "running_m", "sling from eye to eye, over the hook", float, "m", 0.1, 60.0, (1.0, 8.0), LENGTH_HOW,
+        may_be_none=True, hint="Along the sling, with the fittings at both ends, from the one eye to the other.",
+    ),
+    Entry(
+        "over_hook_mm", "narrowest that the sling runs over", float, "mm", 3.0, 500.0, (20.0, 120.0),
+        hint="Thickness of the hook's bowl, or diameter of the pin or link the sling lies on.",
+    ),
 )
 HOOK = (
     Entry("hoist", "hoist", Hoist),

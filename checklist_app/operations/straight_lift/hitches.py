@@ -189,9 +189,10 @@ def _make(sling: Sling) -> RopeMake:
 
 @each("leg")
 def sling_carries_t(
-    sling: Sling, hitch_share: float, bend_share: float, edge_share: float, heat_share: float
+    sling: Sling, hitch_share: float, bend_share: float, edge_share: float, over_hook_share: float, heat_share: float
 ) -> float:
-    """What the sling carries along the leg; of bend and edge the worse counts, never both."""
+    """What the sling carries along the leg; of bend, edge and hook the worst counts, never two."""
     bent = bend_share if bend_share <= edge_share else edge_share
+    bent = bent if bent <= over_hook_share else over_hook_share
 
     return sling.wll_t * hitch_share * bent * heat_share

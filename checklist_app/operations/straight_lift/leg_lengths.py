@@ -151,7 +151,7 @@ def leg_by_hook_agrees(
     return _agrees(leg_by_hook_m, sling, top_fitting, bottom_fitting)
 
 
-@when("leg_m", legs_given=LegsGiven.LENGTHS)
+@when("leg_own_m", legs_given=LegsGiven.LENGTHS)
 @each("leg")
 def leg_as_given(leg_by_length_m: float) -> float:
     """Leg by its length."""
@@ -174,7 +174,7 @@ def legs_hang_it_level(
     return max(shares) - min(shares) <= 2.0 * TAG_LENGTH.value
 
 
-@when("leg_m", legs_given=BY_HOOK)
+@when("leg_own_m", legs_given=BY_HOOK)
 @each("leg")
 def leg_that_follows(
     leg_by_hook_m: float, leg_by_hook_agrees: bool, legs_hang_it_level: bool, sling_off_tag: float

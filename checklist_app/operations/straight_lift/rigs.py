@@ -6,6 +6,8 @@ from checklist_app.operations.straight_lift.choices import Rig
 SEVERAL = (Rig.THREE_LEGS, Rig.FOUR_LEGS)
 IN_SPACE = (Rig.ONE_LEG, *SEVERAL)
 ON_ONE_HOOK = (*IN_SPACE, Rig.TWO_LEGS, Rig.RUNNING)
+OTHERS = tuple(rig for rig in Rig if rig is not Rig.RUNNING)
+NONE_RUNS = "no sling that runs over the hook"
 ON_TWO_PICKS = (Rig.TWO_LEGS, Rig.TWO_HOOKS, Rig.RUNNING)
 
 
@@ -45,9 +47,9 @@ def on_other_picks() -> bool:
     raise NotApplicable("not two picks")
 
 
-@when("two_legs", rig=Rig.TWO_LEGS)
+@when("two_legs", rig=(Rig.TWO_LEGS, Rig.RUNNING))
 def two_legs_meet() -> bool:
-    """Two legs meet in one hook."""
+    """Two legs, or the two parts of one sling, meet in one hook."""
     return True
 
 
@@ -55,12 +57,6 @@ def two_legs_meet() -> bool:
 def other_legs() -> bool:
     """Other legs hang otherwise."""
     raise NotApplicable("not two legs on one hook")
-
-
-@when("two_legs", rig=Rig.RUNNING)
-def one_sling_running() -> bool:
-    """A sling that runs over the hook holds no load in its attitude."""
-    raise CannotAssess("one sling running free over the hook is no way to lift: take two slings")
 
 
 @when("several_legs", rig=SEVERAL)
@@ -81,10 +77,28 @@ def legs_on_a_common_hook() -> bool:
     return True
 
 
-@when("legs_meet", rig=(Rig.ONE_LEG, Rig.TWO_HOOKS, Rig.RUNNING))
+@when("legs_meet", rig=(Rig.ONE_LEG, Rig.TWO_HOOKS))
 def no_common_hook() -> bool:
     """One leg, or a leg to each hook."""
     raise NotApplicable("no legs that meet in one hook")
+
+
+@when("legs_meet", rig=Rig.RUNNING)
+def parts_never_slacken() -> bool:
+    """Both parts of one sling pull alike, and neither goes slack."""
+    raise NotApplicable("one sling that runs: no leg of its own; how far a push turns the load is looked at")
+
+
+@when("sling_runs", rig=Rig.RUNNING)
+def one_sling_runs() -> bool:
+    """One sling goes from eye to eye over the hook, and runs there."""
+    return True
+
+
+@when("sling_runs", rig=OTHERS)
+def no_sling_runs() -> bool:
+    """Every leg is held at the hook."""
+    raise NotApplicable(NONE_RUNS)
 
 
 @when("hook_stands_over", rig=(Rig.TWO_LEGS, *SEVERAL))

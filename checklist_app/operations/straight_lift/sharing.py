@@ -33,7 +33,7 @@ def one_leg_has_all(leg: tuple[str, ...]) -> tuple[float, ...]:
     return tuple(leg_tension.one_leg_carries_all() for _ in leg)
 
 
-@when("share_as_it_hangs", rig=ON_ONE)
+@when("share_as_it_hangs", rig=Rig.TWO_LEGS)
 @across("leg")
 def share_of_two(
     leg_m: tuple[float, ...], eye_drop_m: tuple[float, ...], eye_reach_m: tuple[float, ...]

@@ -5,7 +5,7 @@ from checklist_app.operations.gear import Eye, Hook, LoadCell, MasterLink, Shack
 from checklist_app.operations.graph import Known, NotApplicable, across, at_nominal, each, when
 from checklist_app.operations.settings import DYNAMIC_FACTOR
 from checklist_app.operations.straight_lift.choices import Rig
-from checklist_app.operations.straight_lift.rigs import ON_ONE_HOOK
+from checklist_app.operations.straight_lift.rigs import ON_ONE_HOOK, OTHERS
 
 
 @when("hook_gear_kg", rig=ON_ONE_HOOK)
@@ -35,16 +35,28 @@ def rigging_as_entered(rigging_kg: float) -> float:
     return rigging_kg
 
 
-@when("rigging_mass_kg", rigging_kg=Known.NO)
-def rigging_by_gear(
-    hook_gear_kg: float, sling: tuple[Sling, ...], top_fitting: tuple[Shackle | Hook | None, ...],
-    bottom_fitting: tuple[Shackle | Hook | None, ...], eye: tuple[Eye | None, ...],
-) -> float:
-    """Mass of the rigging, added up from the gear; a sling of several legs is one thing."""
+@when("slings_kg", rig=OTHERS)
+def every_sling(sling: tuple[Sling, ...]) -> float:
+    """Mass of the slings; one of several legs is one thing."""
     whole = {each.id: each for each in sling if each.legs > 1}
     single = [each for each in sling if each.legs == 1]
 
-    return hook_gear_kg + _mass_kg(*whole.values(), *single, *top_fitting, *bottom_fitting, *eye)
+    return _mass_kg(*whole.values(), *single)
+
+
+@when("slings_kg", rig=Rig.RUNNING)
+def the_one_sling(sling: tuple[Sling, ...], is_one_sling: bool) -> float:
+    """Mass of the sling that is both parts."""
+    return _mass_kg(sling[0])
+
+
+@when("rigging_mass_kg", rigging_kg=Known.NO)
+def rigging_by_gear(
+    hook_gear_kg: float, slings_kg: float, top_fitting: tuple[Shackle | Hook | None, ...],
+    bottom_fitting: tuple[Shackle | Hook | None, ...], eye: tuple[Eye | None, ...],
+) -> float:
+    """Mass of the rigging, added up from the gear."""
+    return hook_gear_kg + slings_kg + _mass_kg(*top_fitting, *bottom_fitting, *eye)
 
 
 def gross_mass_kg(mass_kg: float, rigging_mass_kg: float) -> float:

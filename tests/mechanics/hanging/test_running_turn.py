@@ -126,6 +126,10 @@ def test_by_hand_a_level_load_far_below_its_picks_runs_to_the_end_of_its_sling_a
     assert runs_out(1.0, 2.4, 0.0, 0.4).lever_m == pytest.approx(0.4, abs=1e-4)
 
 
+def test_more_than_it_withstands_turns_it_right_round() -> None:
+    assert turned_by_lever_deg(1.0, 2.4, 0.0, 0.4, 0.41) == turned_by_rise_deg(1.0, 2.4, 0.0, 0.4, 0.5) == 180.0
+
+
 def test_sticking_shares_are_those_of_two_pulls_that_differ_by_the_capstan() -> None:
     """Two pulls, one e^(0.3 × wrap) times the other, that hold 1 together."""
     for gamma in (0.0, 30.0, 60.0, 90.0, 120.0):

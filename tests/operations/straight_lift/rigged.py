@@ -73,6 +73,14 @@ def two_hooks(
     return task
 
 
+def running(every: dict[str, Any] | None = None, **changes: Any) -> Task:
+    """One sling of 2.4 m over the hook to two level eyes 1 m apart, the centre of gravity midway, 0.5 m below them."""
+    own = {"sling": make("round_sling", "R-1", {"wll_t": 2.0, "length_m": 2.4, "mass_kg": 1.0, "thickness_mm": 20.0})}
+    return lift(both={**own, "leg_length_m": None, **(every or {})}, **{
+        "rig": Rig.RUNNING, "running_m": 2.4, "over_hook_mm": 60.0, "cg_z_m": -0.5, **changes,
+    })
+
+
 def narrow(cg_z_m: float) -> Task:
     """A narrow load on four legs of unlike length, the hook plumb over its centre of gravity; one is a little slack."""
     own = {

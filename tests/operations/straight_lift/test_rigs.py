@@ -250,6 +250,3 @@ def test_fewer_legs_than_the_rig_has_are_waited_for() -> None:
     assert ev.verdict is Verdict.WAITING and "four legs" in str(ev.check("sling_strength[left]").stopped)
 
 
-def test_a_sling_that_runs_over_the_hook_is_no_way_to_lift() -> None:
-    ev = nominal(lift(rig=Rig.RUNNING))
-    assert ev.verdict is Verdict.CANNOT and "no way to lift" in str(ev.check("sling_strength[left]").stopped)
