@@ -22,7 +22,7 @@ def prompt_words(procedure: Procedure, path: Path) -> str:
     if len(path) < 3:
         return said
     row = label(path[1])
-    return f"{one} {row}, {said}" if row.isdigit() else f"{row} {said}"
+    return f"{one} {row}, {said}" if row.isdigit() else row_beside(row, said)
 
 
 def value_words(value: Value | None, world: World) -> str:

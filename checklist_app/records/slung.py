@@ -11,6 +11,7 @@ Record = Mapping[str, Any]
 ASKED = (("rig", "Rig"), ("legs_given", "Legs given by"), ("rule_set", ""),
          ("sling_temperature_c", "Temperature of the slings"),
          ("chemicals", "What gets onto the slings"), ("way", "Where it is lifted, and how it moves"))
+UNITS = {"sling_temperature_c": " °C"}
 TOLD = frozenset({"sharing", "zone", "stiff", "running_holds"})
 PARTS = (("hitch_share", "hitch"), ("bend_share", "bend"), ("edge_share", "edge"), ("over_hook_share", "hook"),
          ("heat_share", "heat"), ("top_shackle_share", "shackle at the top"),
@@ -39,7 +40,7 @@ def quantities(record: Record) -> dict[str, Any]:
 def rules(record: Record) -> list[str]:
     """What was chosen, a sentence each; a record of an older procedure asked less."""
     known = quantities(record)
-    told = [f"{words or says_of(record).rules}: {known[name]}." for name, words in ASKED
+    told = [f"{words or says_of(record).rules}: {known[name]}{UNITS.get(name, '')}." for name, words in ASKED
             if known.get(name) not in (None, "")]
     told += [f"{check['title'].capitalize()}: {check['reason']}." for check in record["evaluation"]["checks"]
              if check["quantity"] in TOLD and check.get("reason")]

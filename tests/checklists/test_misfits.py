@@ -56,9 +56,9 @@ def a_load_for_a_place(yard: Yard) -> None:
 
 
 @pytest.mark.parametrize(("change", "words"), [
-    (another_load, "left what carries the eye cannot be read: This is a point of another load"),
-    (the_load_with_new_figures, "right what carries the eye cannot be read: The load was picked anew"),
-    (a_point_of_another_load, "left what carries the eye cannot be read: This is a point of another load"),
+    (another_load, "what carries the eye, left cannot be read: This is a point of another load"),
+    (the_load_with_new_figures, "what carries the eye, right cannot be read: The load was picked anew"),
+    (a_point_of_another_load, "what carries the eye, left cannot be read: This is a point of another load"),
     (one_sling_for_both_legs, "right sling cannot be read: R-1 stands in 2 places of the kit"),
     (a_sling_for_a_load, "Which load cannot be read: This is an answer to another question"),
     (a_load_for_a_place, "Where is it lifted cannot be read: This is an answer to another question"),

@@ -24,3 +24,9 @@ def test_what_is_signed_is_told_by_names_and_with_what_the_registers_say() -> No
         assert said in answers, said
     assert re.search("<dt>Mass of the load</dt><dd>890 kg <span class=.note.>from the register: Pump 250", answers)
     assert "straight_lift/" not in answer(request(yard, f"{RELEASE}?act=sign"), yard.world).html
+
+
+def test_a_slot_of_a_leg_reads_as_people_say_it() -> None:
+    yard = Yard().ready()
+    page = answer(request(yard, RELEASE), yard.world).html
+    assert "<dt>What carries the eye, left</dt>" in page and "<dt>Left sling</dt>" in page

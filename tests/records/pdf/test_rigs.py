@@ -92,6 +92,8 @@ def test_four_legs_say_how_they_share_and_what_two_alone_would_carry(plain: dict
     assert "four legs on one hook" in told and "How four legs share:" in told
     assert "two diagonal legs alone" in told and "EN 1492" in told
     assert "How four legs share" not in " ".join(slung.rules(of(plain, "two hooks")))
+    warm = {"quantities": [{"name": "sling_temperature_c", "value": "20"}], "checks": []}
+    assert slung.rules(plain | {"evaluation": warm}) == ["Temperature of the slings: 20 °C."]
 
 
 def test_two_hooks_have_a_line_each(plain: dict[str, Any]) -> None:
