@@ -4,13 +4,14 @@ from enum import Enum
 from typing import Any
 
 from checklist_app.checklists import values
+from checklist_app.checklists.elsewhere import held_elsewhere
 from checklist_app.checklists.entry import Path
 from checklist_app.checklists.fold import seen
 from checklist_app.checklists.made import Made
 from checklist_app.checklists.picked import state_of
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.rows import add, copy
-from checklist_app.checklists.running import Running, running, under_way
+from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.tags import why_out
 from checklist_app.checklists.values import Value
 from checklist_app.checklists.world import World
@@ -35,7 +36,7 @@ def in_store(world: World, now: Running) -> Store:
 
     What is due for examination is not among them.
     """
-    taken = {item.subject for other in under_way(world) if other.id != now.id for item in other.items.values()}
+    taken = held_elsewhere(world, now)
     items = [item for _, item in sorted(world.items("gear").items()) if not why_out(item) and item.subject not in taken]
     lashings = tuple(gear for item in items if isinstance(gear := _gear(item, Lashing.kinds), Lashing)
                      and item.state.due)

@@ -1,6 +1,7 @@
 """The next item like the one of the row before: offered for a copied lashing, and taken by whoever looked at it."""
 from dataclasses import dataclass
 
+from checklist_app.checklists.elsewhere import held_elsewhere
 from checklist_app.checklists.places import Place, label
 from checklist_app.checklists.register import Item
 from checklist_app.checklists.running import Running
@@ -22,7 +23,10 @@ class Like:
 
 
 def next_like(world: World, now: Running, place: Place) -> Like | None:
-    """For a slot of an added row: the next usable item with the same figures as the last one picked before it."""
+    """For a slot of an added row: the next usable item with the same figures as the last one picked before it.
+
+    What another task that is under way holds is not offered.
+    """
     if place.prompt.group not in now.procedure.adds:
         return None
     before = [row for row in now.folded.rows.get(place.prompt.group, ()) if row < place.row
@@ -30,7 +34,9 @@ def next_like(world: World, now: Running, place: Place) -> Like | None:
     if not before:
         return None
     model = now.items[(place.prompt.group, before[-1], place.prompt.name)]
-    found = next((item for item in store(world, now, place) if not why_out(item) and _alike(item, model)), None)
+    alike = [item for item in store(world, now, place) if not why_out(item) and _alike(item, model)]
+    taken = held_elsewhere(world, now) if alike else frozenset()
+    found = next((item for item in alike if item.subject not in taken), None)
     one = f"{now.procedure.one_of(place.prompt.group)} {label(before[-1])}"
 
     return Like(f"Like {one}, {model.id}", tag(found)) if found is not None else None

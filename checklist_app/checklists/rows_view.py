@@ -6,7 +6,8 @@ from checklist_app.checklists.naming import value_words
 from checklist_app.checklists.places import Place, label
 from checklist_app.checklists.rows import added_rows, is_full, mirrors
 from checklist_app.checklists.running import Running
-from checklist_app.checklists.steps import Screen, screens
+from checklist_app.checklists.slots import is_slot
+from checklist_app.checklists.steps import Screen, Way, place_href, screens
 from checklist_app.checklists.words import sentence
 from checklist_app.checklists.world import World
 
@@ -60,12 +61,26 @@ def _group(world: World, now: Running, group: str, every: tuple[Screen, ...]) ->
 
 
 def _card(world: World, now: Running, group: str, row: str, own: tuple[Screen, ...]) -> Card:
-    still = [screen for screen in own if not screen.done]
-    words = ", ".join(screen.places[0].step.words for screen in still)
+    still = [each for screen in own for each in _still(now, screen)]
     asked = tuple(place for screen in own for place in screen.places if now.is_asked(place))
     return Card(row, f"{now.procedure.one_of(group)} {label(row)}".capitalize(), _lines(world, now, asked),
-                f"Still open: {words}." if still else "", (still or list(own))[0].href, not still,
+                f"Still open: {', '.join(way.words for way in still)}." if still else "",
+                still[0].href if still else own[0].href, not still,
                 mirrors(now, group, row))
+
+
+def _still(now: Running, screen: Screen) -> list[Way]:
+    """What is open on a screen: each item by its name, where it is picked and felt; then the questions together."""
+    left = [place for place in screen.places if now.is_open(place)]
+    items = [Way(place_href(now, place), _item_words(now, place)) for place in left if is_slot(now, place)]
+    asks = any(not is_slot(now, place) for place in left)
+
+    return [*items, *([Way(screen.href, screen.places[0].step.words)] if asks else [])]
+
+
+def _item_words(now: Running, place: Place) -> str:
+    words = place.prompt.words or now.table.entries[place.prompt.name].words
+    return f"{words} looked at and felt" if place.path in now.items else f"which {words}"
 
 
 def _lines(world: World, now: Running, asked: tuple[Place, ...]) -> tuple[str, ...]:

@@ -10,8 +10,8 @@ from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.steps import stage_href, stage_number
 from checklist_app.checklists.words import mark
 from checklist_app.checklists.world import World
-from checklist_app.operations.check import Check
-from checklist_app.operations.lashing.advice import Tried, advice
+from checklist_app.operations.check import Check, Verdict
+from checklist_app.operations.lashing.advice import Tried, advice, counted
 from checklist_app.operations.lashing.change import Change, Effort
 from checklist_app.operations.lashing.lay_flat import stands_below_m
 from checklist_app.operations.words import figure, reason, title, utilisation_said
@@ -69,10 +69,18 @@ def _show(request: Request, world: World, now: Running, fault: str = "", status:
     return whole(
         request, "checklist/change.html", shown, status, task=now.id, here=f"/tasks/{now.id}/change",
         holds=found.holds, waits=found.waits, verdict=found.verdict.words, mark_now=mark(found.verdict.words),
-        governs=_decides(found.governs),
+        governs=_decides(found.governs), besides=_besides(now),
         lines=tuple(_line(each) for each in found.tried), fault_words=fault,
         flat=f"{figure(below, 'm')} m" if below is not None else "", back=stage_href(now, STAGE),
     )
+
+
+def _besides(now: Running) -> str:
+    """What governs the task and hangs on no lashing: it stays as it is, whatever is changed here."""
+    check = now.evaluation.governs
+    if check is None or check in counted(now.evaluation) or check.verdict in (Verdict.WITHIN, Verdict.NOT_APPLICABLE):
+        return ""
+    return f"{_decides(check)}, {check.verdict.words}"
 
 
 def _line(tried: Tried) -> Line:

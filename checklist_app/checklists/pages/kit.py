@@ -63,7 +63,8 @@ def _pick(request: Request, world: World, now: Running, place: Place) -> Answer:
         return _pick_set(request, world, now, place, found)
     item = wanted(request, world, now, place)
     if item is None or why_out(item):
-        reason = f"{item.id}: {why_out(item).lower()}. Pick another one." if item else nothing(request, now, place)
+        said = f"{item.id}: {why_out(item).lower()}. Pick another one." if item else ""
+        reason = said or nothing(request, world, now, place)
         return _show(request, world, now, place, reason, 422)
     made = Made(request)
     say_picks(made, request, now, filled_at_once(now, place, item), felt=request.one("felt") == "yes")

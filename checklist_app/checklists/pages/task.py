@@ -5,7 +5,8 @@ from checklist_app.checklists.answer import Answer, Request, page
 from checklist_app.checklists.checks_view import governing
 from checklist_app.checklists.frame import frame, whole
 from checklist_app.checklists.holds import HoldState, hold_states, void_words
-from checklist_app.checklists.procedure import Stage
+from checklist_app.checklists.places import Place
+from checklist_app.checklists.procedure import PromptKind, Stage
 from checklist_app.checklists.progress import go_on, headline, no_trial_yet, stands_at
 from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.steps import screens, stage_href
@@ -68,10 +69,22 @@ def _stage(now: Running, stage: Stage, here: str | None) -> dict[str, Any]:
         still, note = [stage.words], "No trial lift yet."
     elif not still and now.empty_stage is not None and now.empty_stage.name == stage.name:
         still, note = [stage.words], "None is entered yet."
+    elif not still and not _begun(now, stage):
+        still, note = [stage.words], "Nobody has answered here yet."
     elif not still and (unseen := _unseen(now, stage)):
         note = f"Done, {unseen} not seen."
     state = "now" if stage.name == here else "" if still else "done"
     return {"state": state, "words": stage.words, "href": stage_href(now, stage.name), "note": note}
+
+
+def _begun(now: Running, stage: Stage) -> bool:
+    """Whether anything in it was answered, or known; where nothing is asked there is nothing to begin."""
+    asked = now.places(stage.name)
+    return not asked or any(place.path in now.folded.values or _is_known(now, place) for place in asked)
+
+
+def _is_known(now: Running, place: Place) -> bool:
+    return place.prompt.kind is PromptKind.ENTRY and now.is_given(place)
 
 
 def _unseen(now: Running, stage: Stage) -> int:
