@@ -41,6 +41,13 @@ def filled_yard(tmp_path_factory: pytest.TempPathFactory) -> Path:
     return folder
 
 
+@pytest.hookimpl(optionalhook=True)
+def pytest_xdist_make_scheduler(config: pytest.Config, log: object) -> object:
+    """Only in a run that was spread over several processes."""
+    from tests.lanes import Lanes
+    return Lanes(config, log)
+
+
 @pytest.hookimpl(wrapper=True)
 def pytest_runtest_makereport(
     item: pytest.Item, call: pytest.CallInfo[None]

@@ -19,6 +19,7 @@ CHECKS = (
     ("-m", "mypy", "--no-error-summary"),
 )
 TESTS_FAILED, MOST_AGAIN = 1, 5
+SPREAD = ("-n", "logical", "--no-loadscope-reorder")  # over all cores, in the lanes of tests/lanes.py
 LAST_FAILED = ".pytest_cache/v/cache/lastfailed"
 
 
@@ -34,7 +35,7 @@ def main() -> int:
 
 def all_tests() -> int:
     """What pytest ended with, or 0 if all that failed were a few browser tests and each passed alone."""
-    ended = run("-m", "pytest", "--cache-clear")
+    ended = run("-m", "pytest", "--cache-clear", *SPREAD)
     last = ROOT / LAST_FAILED
     names = list(json.loads(last.read_text(encoding="utf-8"))) if ended == TESTS_FAILED and last.exists() else []
     if not 0 < len(names) <= MOST_AGAIN or not all(map(passes_alone, names)):

@@ -26,6 +26,8 @@ def tree(tmp_path: Path, monkeypatch: pytest.MonkeyPatch) -> Path:
     monkeypatch.setattr(run, "ROOT", tmp_path)
     monkeypatch.setattr(run, "PYTHON", sys.executable)
     monkeypatch.delenv("PYTEST_ADDOPTS", raising=False)
+    monkeypatch.setenv("PYTEST_DISABLE_PLUGIN_AUTOLOAD", "1")  # they take longer to begin than these tests to run
+    monkeypatch.setenv("PYTEST_PLUGINS", "xdist.plugin")
     (tmp_path / "pyproject.toml").write_text(SETTINGS)
     (tmp_path / "test_steady.py").write_text(STEADY)
     return tmp_path
