@@ -3,6 +3,8 @@ from collections.abc import Iterator, Mapping
 
 from checklist_app.checklists.ask import Ask
 from checklist_app.checklists.assess_asks import Asks
+from checklist_app.checklists.typed_rig import rig_of
+from checklist_app.operations.straight_lift.choices import Rig
 from checklist_app.operations.straight_lift.ways import MOVED, OUTDOORS, TRAVELLING, TagLine, Way
 
 WORDS = "Outdoors, or on the move?"
@@ -22,6 +24,8 @@ def _further(asks: Asks, typed: Mapping[str, str], way: Way) -> Iterator[Ask]:
         yield from asks.numbers("side_room_m", "hook_below_m")
     if way in TRAVELLING:
         yield from asks.numbers("travel_speed_m_s", "stopping_m")
+        if rig_of(typed) is Rig.TWO_HOOKS:
+            yield asks.number("out_of_step_m")
     if way in OUTDOORS:
         yield asks.number("gust_m_s")
         yield asks.choice("wind_shape")

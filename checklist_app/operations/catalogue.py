@@ -6,6 +6,7 @@ from checklist_app.operations.operation import CAUTIONS, Operation
 # The names stand here a second time on purpose: a check function that got lost is missed when this is imported.
 STRAIGHT_LIFT_CHECKS = (
     "hoist_strength", "load_cell_strength", "hook_fitting_strength", "hook_hoist_strength", "hook_load_cell_strength",
+    "hook_together",
     "sling_strength", "pair_strength", "top_fitting_strength", "bottom_fitting_strength", "eye_strength",
     "eye_marking", "eye_stays_in", "carrier_strength", "edge", "temperature", "chemicals_resisted", "slip",
     "leg_angle", "leg_upright", "angle_agrees", "legs_carry", "sharing", "hook_plumb", "stability", "push_stability",

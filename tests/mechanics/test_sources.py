@@ -6,11 +6,13 @@ from checklist_app.mechanics import shackles
 from checklist_app.mechanics.errors import OutOfRangeError
 from checklist_app.mechanics.exact import cos
 from checklist_app.mechanics.fittings import bs_eyes, us_eyes
+from checklist_app.mechanics.hanging import running_turn
 from checklist_app.mechanics.slings import en_modes, slip, temperature
 from checklist_app.mechanics.slings.kinds import RuleSet
 from checklist_app.mechanics.slings.slip import Contact, Face
 from checklist_app.mechanics.slings.temperature import Fibre
 from checklist_app.mechanics.sources import SOURCES, Source, Status
+from checklist_app.mechanics.sway import two_machines
 
 
 @pytest.mark.parametrize("key", SOURCES)
@@ -32,6 +34,7 @@ def test_each_source_from_memory_has_its_proof_below_that_it_takes_away_and_neve
     from_memory = {key for key, source in SOURCES.items() if source.status is Status.FROM_MEMORY}
     assert from_memory == {
         "HOOK_TWO_LEGS", "PARALLEL_6_DEG", "HMPE_60_C", "CSS_ANNEX_13", "ASME_B30_26_STEPS", "BS_4278_45_DEG",
+        "BS_7121_TANDEM",
         # lashing: their proofs stand in tests/mechanics/lashing
         "EN_12195_1_FS_OTHER", "CTU_STATES", "CTU_CHAPTER_5", "CSS_ANNEX_13_MORE", "UK_1_G", "CFR_393_TEN_FEET",
     }
@@ -42,6 +45,16 @@ def test_two_legs_in_a_hook_from_memory_only_ever_refuse() -> None:
     with pytest.raises(OutOfRangeError, match="more in a bow shackle") as refused:
         shackles.hook_wll_t(2.0, 90.1)
     assert refused.value.source == "HOOK_TWO_LEGS"
+
+
+def test_the_quarter_that_two_machines_keep_from_memory_is_more_than_was_read() -> None:
+    """Read, Queensland code: rated for a fifth more than its share."""
+    assert two_machines.share_of_rating() < 1.0 / 1.2
+
+
+def test_the_friction_on_a_hook_from_memory_only_ever_adds_to_a_pull() -> None:
+    for angle_deg in (0.0, 40.0, 90.0, 119.0):
+        assert running_turn.share_where_it_sticks(angle_deg) >= 0.5 / cos(angle_deg / 2.0 / 57.29577951308232)
 
 
 def test_what_counts_as_parallel_from_memory_allows_no_more_than_statics() -> None:

@@ -99,4 +99,17 @@ IN_FROST: Input = {"operation": "straight_lift", "entries": _entries(
     "bottom_fitting": FROSTY_BOW, "eye": EXAMPLE["legs"][0]["eye"] | {"coldest_c": -40},
     "turning": "the eye swivels on its bolt, as a hoist ring does",
 })]}
-MORE = (FOUR_LEGS, TWO_HOOKS, LAID_ROUND, ON_THE_WAY, IN_THE_GUST, IN_FROST)
+TOGETHER: Input = TWO_HOOKS | {"entries": TWO_HOOKS["entries"] | {
+    "way": "indoors, the hook travels with it", "load_length_m": _tape(1.6), "load_width_m": _tape(0.9),
+    "side_room_m": _tape(1.4), "hook_below_m": {"value": 1.8, "how": "drawing"},
+    "travel_speed_m_s": {"value": 0.2, "how": "plate"}, "stopping_m": _tape(0.15), "out_of_step_m": _tape(0.04),
+    "tag_line": "no tag line",
+}}
+ONE_SLING: Input = {"kind": "round_sling", "id": "R-9", "wll_t": 2.0, "length_m": 2.9, "mass_kg": 2.0,
+                    "thickness_mm": 18}
+RUNNING: Input = {
+    "operation": "straight_lift",
+    "entries": _entries(rig="one sling running free over the hook", running_m=_tape(3.0), over_hook_mm=60),
+    "legs": [deepcopy(leg) | {"sling": ONE_SLING, "hitch": "straight"} for leg in EXAMPLE["legs"]],
+}
+MORE = (FOUR_LEGS, TWO_HOOKS, LAID_ROUND, ON_THE_WAY, IN_THE_GUST, IN_FROST, TOGETHER, RUNNING)

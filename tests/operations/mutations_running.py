@@ -1,4 +1,4 @@
-"""For each clause and check of a sling that runs over the hook a lift in which it alone decides; and what is told."""
+"""For each clause and check of a running sling, and of two hooks that travel, a lift in which it alone decides."""
 
 from collections.abc import Callable, Mapping
 from typing import Any
@@ -7,7 +7,7 @@ from checklist_app.mechanics.hanging.running_ellipse import Turned
 from checklist_app.mechanics.hanging.running_sling import hung_on_running_sling
 from checklist_app.operations.gear import make
 from checklist_app.operations.task import Task
-from tests.operations.straight_lift.lifts import lift
+from tests.operations.straight_lift.lifts import hoist, lift
 from tests.operations.straight_lift.on_the_way import TRAVELS, WIND
 from tests.operations.straight_lift.rigged import running, two_hooks
 
@@ -17,6 +17,9 @@ TALL = running(top_z_m=0.9)
 SWAYS = running(**TRAVELS | {"travel_speed_m_s": 0.15, "stopping_m": 0.01})
 BLOWN = running(**WIND | {"gust_m_s": 6.5, "side_area_z_m": 0.1, "side_area_m2": 3.0})
 LEANS = running(cg_x_m=0.53)
+TOGETHER: dict[str, Any] = {**TRAVELS, "out_of_step_m": 0.02}
+HALF_SPARE = two_hooks(each_hook={"hook_hoist": hoist(0.93)}, **TOGETHER)
+FAST = two_hooks(**TOGETHER | {"travel_speed_m_s": 0.6, "stopping_m": 0.1})
 
 RUNNING_CLAUSES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "hanging.running_sling.depth_needed_m": (lambda *_: 0.0, SHALLOW),
@@ -25,6 +28,9 @@ RUNNING_CLAUSES: Mapping[str, tuple[Callable[..., Any], Task]] = {
     "hanging.running_turn.turned_by_lever_deg": (lambda *_: 0.0, TALL),
     "hanging.running_turn.turned_by_rise_deg": (lambda *_: 0.0, SWAYS),
     "sway.stopping.rise_of_swing_m": (lambda *_: 0.0, SWAYS),
+    "sway.two_machines.share_of_rating": (lambda: 1.0, HALF_SPARE),
+    "sway.two_machines.shorter_line_m": (lambda *_: 1e6, FAST),
+    "sway.two_machines.swing_of_two_deg": (lambda *_: 0.0, FAST),
 }
 RUNNING_SHOWN = {
     "hanging.running_turn.rocking_radius_m": (running(), "turns_by_nm", 0.0),
@@ -37,6 +43,7 @@ RUNNING_CHECKS: Mapping[str, Task] = {
     "running_push": TALL,
     "running_sway": SWAYS,
     "running_wind": BLOWN,
+    "hook_together": HALF_SPARE,
 }
 # How stiffly it hangs, and what the sling does: told, decided by the others.
 RUNNING_TELLS = {"stiff", "running_holds"}

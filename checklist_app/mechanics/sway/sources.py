@@ -1,6 +1,6 @@
 """Sources of wind, swing, tag line and zones."""
 
-from checklist_app.mechanics.source import DERIVED, READ, Source
+from checklist_app.mechanics.source import DERIVED, FROM_MEMORY, READ, Source
 
 SWAY_SOURCES = {
     "WIND_ON_LOADS": Source(
@@ -14,6 +14,18 @@ SWAY_SOURCES = {
     "SIMPLE_PENDULUM": Source(
         "Simple pendulum: period, swing after a sudden start or stop, pull in the line; exact period by the "
         "arithmetic-geometric mean", "", "classical mechanics", "", DERIVED,
+    ),
+    "TWO_MACHINES": Source(
+        "A load between two hooks that travel: the lines side by side, and swings added up", "", "this project", "2026",
+        DERIVED,
+    ),
+    "QLD_MOBILE_CRANES": Source(
+        "Mobile crane code of practice, 14.3.2: of two cranes on one load each is rated for at least 20 % more than its "
+        "share as worked out", "", "Queensland, Department of Justice and Attorney-General", "2006", READ,
+    ),
+    "BS_7121_TANDEM": Source(
+        "BS 7121-1 Safe use of cranes, lifting with several cranes: each derated by 25 % where not all is known", "",
+        "BSI", "", FROM_MEMORY,
     ),
     "STATICS_TAG_LINE": Source(
         "Load held off plumb by a tag line: forces at the load", "", "this project", "2026", DERIVED

@@ -20,6 +20,7 @@ from checklist_app.operations.straight_lift.choices import (
 from checklist_app.operations.straight_lift.leg_entries import LEG, NOT_ASKED
 from checklist_app.operations.straight_lift.trial_entries import TRIAL
 from checklist_app.operations.straight_lift.way_entries import WAY
+from checklist_app.operations.task import Measured
 
 __all__ = ["ENTRIES", "EyesGiven"]
 
@@ -113,6 +114,10 @@ RIG = (
 HOOK = (
     Entry("hoist", "hoist", Hoist),
     Entry("load_cell", "load cell", LoadCell, may_be_none=True),
+    Entry(
+        "step_way", "which hook is ahead: the left at −1, the right at 1", float, "", -1.0, 1.0, (-1.0, 1.0),
+        default=Measured(0.0, plus_minus=1.0),
+    ),
     Entry("hook_fitting", "fitting that gathers both legs", Shackle | Hook | MasterLink, may_be_none=True),
     Entry(
         "hook_shackle", "legs in the shackle that gathers them", Gathered,

@@ -1,8 +1,8 @@
 """How far the load swings out of plumb when the hook stops and the wind blows, and what it then meets."""
 
-from checklist_app.mechanics.sway import stopping, swing
+from checklist_app.mechanics.sway import stopping, swing, two_machines
 from checklist_app.operations.check import Limit, check
-from checklist_app.operations.graph import CannotAssess, Known, NotApplicable, when
+from checklist_app.operations.graph import Known, NotApplicable, when
 from checklist_app.operations.settings import (
     PUSH_TO_WITHSTAND,
     SIDE_ROOM_CLOSE_BELOW,
@@ -42,26 +42,21 @@ def nothing_moves_it() -> bool:
     raise NotApplicable("straight up and down, out of the wind")
 
 
-@when("one_line", rig=ON_ONE_HOOK)
-def swings_on_one_line() -> bool:
-    """Everything swings on one hoist line."""
-    return True
-
-
-@when("one_line", rig=Rig.TWO_HOOKS)
-def swings_on_two_lines() -> bool:
-    """Two hoists that travel at once start and stop unlike each other."""
-    raise CannotAssess("two hooks that travel with the load: how it swings between them is not worked out here")
-
-
 def hang_line_m(hook_below_m: float, fittings_m: float, plumb_m: float, moved_aside: bool) -> float:
     """From where the hoist line hangs down to the centre of gravity."""
     return hook_below_m + fittings_m + plumb_m
 
 
-def dead_stop_swing_deg(travel_speed_m_s: float, hang_line_m: float, travels: bool, one_line: bool) -> float:
+@when("dead_stop_swing_deg", rig=ON_ONE_HOOK)
+def swung_by_a_dead_stop(travel_speed_m_s: float, stop_line_m: float, travels: bool) -> float:
     """How far a load that hung still swings when its hook stops dead."""
-    return swing.swing_after_stop_deg(travel_speed_m_s, hang_line_m)
+    return swing.swing_after_stop_deg(travel_speed_m_s, stop_line_m)
+
+
+@when("dead_stop_swing_deg", rig=Rig.TWO_HOOKS)
+def swung_by_two_dead_stops(travel_speed_m_s: float, stop_line_m: float, travels: bool) -> float:
+    """The same between two hooks, whichever stops first."""
+    return two_machines.swing_of_two_deg(travel_speed_m_s, stop_line_m)
 
 
 def braking_m_s2(travel_speed_m_s: float, stopping_m: float, travels: bool) -> float:

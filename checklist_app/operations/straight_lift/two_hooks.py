@@ -14,10 +14,10 @@ from checklist_app.operations.straight_lift.rigs import IN_SPACE, ON_ONE_HOOK
 Hung = two_hooks.TwoHookHang
 
 
-def hooks_apart_m(hook_at_x_m: tuple[float, ...], run_x_m: float, two_hooks: bool) -> float:
-    """Level from the left hook to the right, as the left eye lies to the right one."""
+def hooks_apart_m(hook_at_x_m: tuple[float, ...], run_x_m: float, two_hooks: bool, hooks_step_m: float) -> float:
+    """Level from the left hook to the right, as the left eye lies to the right one; on the way one gets ahead."""
     left, right = hook_at_x_m
-    apart_m = right - left if run_x_m > 0.0 else left - right
+    apart_m = (right - left if run_x_m > 0.0 else left - right) + hooks_step_m
     if not apart_m >= 0.0:
         raise CannotAssess("the hooks stand the other way round than their eyes: the legs would cross")
 
