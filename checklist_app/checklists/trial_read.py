@@ -3,6 +3,7 @@ from checklist_app.checklists.places import label
 from checklist_app.checklists.running import Running
 from checklist_app.operations.graph import Obtained
 from checklist_app.operations.straight_lift.as_hung import AsHung, as_hung, read
+from checklist_app.operations.straight_lift.choices import Rig
 from checklist_app.operations.straight_lift.trial_entries import TILT_HOW, LowEnd, LowSide
 from checklist_app.operations.straight_lift.trial_found import Hung
 from checklist_app.operations.task import Key, Measured
@@ -24,6 +25,8 @@ def as_read(now: Running, row: str) -> Hung:
         NotTold: In words: what is missing, or does not fit together.
     """
     rig = read(str(now.folded.values.get((TRIAL, row, AS_HUNG), {}).get("text", "")))
+    if rig is None and now.task.answers.get(Key("rig")) is Rig.TWO_HOOKS:
+        raise NotTold("On two hooks nothing is worked out from a trial here: hold each reading against the plan.")
     if rig is None:
         raise NotTold(f"Trial {label(row)}: its rig was not known when it was written down.")
     tilts = {name: _tilt(now, row, name) for name in SIDES}

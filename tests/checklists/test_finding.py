@@ -1,5 +1,6 @@
 """Trials put the centre of gravity on a line and then on a point; adopting it changes the plan and voids."""
 import re
+from dataclasses import replace
 
 import pytest
 
@@ -204,3 +205,22 @@ def test_four_legs_are_told_as_pairs_and_by_their_names() -> None:
     assert re.fullmatch(r"Make the (left|right) front leg (\d+) mm (longer|shorter) and the \1 rear leg \2 mm \3,"
                         " and it hangs level[.]", told), told
     assert "planned 0.6°" in shop.get(f"/tasks/{task}/trial?step=lifted.01-1").html
+
+
+def test_what_a_trial_tells_stands_there_with_the_last_reading(released: Yard) -> None:
+    """Nobody has to leave the page to see what was just read beside the plan."""
+    hung(released, (1.5, 1.5), "01-1")
+    form = {"trial/01-1/low_side": ("neither, it hangs level",)}
+    given = answer(replace(request(released, f"{TRIAL}?step=lifted.01-1"), method="POST", fragment=True, form=form),
+                   released.world)
+    assert given.status == 200 and 'id="trial-found" hx-swap-oob="true"' in given.html
+    assert "By trial 1 the centre of gravity lies" in given.html
+    assert 'id="trial-found" aria-labelledby' in page(released)
+
+
+def test_two_hooks_say_that_a_trial_tells_nothing_here() -> None:
+    shop = Shop()
+    task = shop.begin(rig=Rig.TWO_HOOKS.value)
+    shop.post(f"/tasks/{task}/trial", {"act": "add"})
+    found = finding(running(shop.world, task))
+    assert found is not None and found.waits.startswith("On two hooks nothing is worked out from a trial here")
