@@ -1,7 +1,7 @@
 """Does it hold: sliding and tipping each way on what the load stands on, and each lashing by its own pull."""
 
 from checklist_app.operations.check import AtLimit, Strength, check
-from checklist_app.operations.graph import by_search, each
+from checklist_app.operations.graph import at_nominal, by_search, each
 from checklist_app.operations.lashing.run import Governs, holds, needed_dan
 
 STATICS = "by the rules chosen, everything together in space"
@@ -49,6 +49,13 @@ def tipping(
 ) -> Strength:
     """Push that the rules ask for against the push at which it tips; just enough is refused."""
     return holds(tip_needed_dan, tip_withstood_dan)
+
+
+@at_nominal
+@each("lashing")
+def lashing_pull_dan(lashing_pulled_dan: float) -> float:
+    """As entered: of its rating it never uses more than sliding and tipping, at their worst, use of what holds."""
+    return lashing_pulled_dan
 
 
 @each("lashing")

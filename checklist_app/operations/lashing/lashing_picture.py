@@ -68,7 +68,8 @@ def lashings(
             decides = deciding is not None and deciding.quantity in OF_A_LASHING and deciding.row == label
             number = label if short else str(place + 1)
             found.append(Tied(label, known, kind, pull_dan, *_use(check), decides, number,
-                              check.name if check is not None else f"{OF_A_LASHING[0]}[{label}]"))
+                              check.name if check is not None else f"{OF_A_LASHING[0]}[{label}]",
+                              _is_over(checks, f"{OF_A_LASHING[0]}[{label}]")))
 
     return tuple(found)
 
@@ -112,6 +113,11 @@ def _used_most(checks: tuple[Check, ...], label: str) -> Check | None:
     """The check of the part of a lashing that is used most: the worst verdict, then the highest use."""
     own = [each for each in checks if each.quantity in OF_A_LASHING and each.row == label]
     return max(own, key=lambda each: (each.verdict.rank, highest_utilisation(each)), default=None)
+
+
+def _is_over(checks: tuple[Check, ...], name: str) -> bool:
+    """Whether it is over as entered: then its figures are rounded up."""
+    return any(each.name == name and each.nominal_verdict is Verdict.OVER for each in checks)
 
 
 def _use(check: Check | None) -> tuple[float, str]:

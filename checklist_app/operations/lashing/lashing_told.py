@@ -6,6 +6,7 @@ from checklist_app.operations import letters
 from checklist_app.operations.drawing import Point, Role, Text
 from checklist_app.operations.lashing import lashing_bars
 from checklist_app.operations.lashing.shown import Shown, Stop, Tied
+from checklist_app.operations.words import figure
 
 FIRST_LINE, COLUMN, NAMED, APART, MOST_NAMES = 1.25, 10.4, 3, 0.35, 8
 
@@ -38,13 +39,15 @@ def _run(run: Sequence[int]) -> str:
 
 
 def pull(tied: Tied) -> str:
-    """Pull, and the most of its rating that is used, as far as they are known.
+    """Pull, and the most of its rating that is used, as far as they are known; rounded as its check rounds it.
 
     Example:
         >>> pull(Tied("1", (), pull_dan=830.4, used="66 %")), pull(Tied("1", ()))
         ('830 daN, 66 %', '')
+        >>> pull(Tied("1", (), pull_dan=502.4, used="101 %", over=True))
+        '503 daN, 101 %'
     """
-    pulls = f"{tied.pull_dan:.0f} daN" if tied.pull_dan is not None else ""
+    pulls = f"{figure(tied.pull_dan, 'daN', up=tied.over)} daN" if tied.pull_dan is not None else ""
     governs = "governs" if tied.governs else ""
 
     return ", ".join(each for each in (pulls, tied.used, governs) if each)

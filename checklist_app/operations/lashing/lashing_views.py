@@ -23,6 +23,7 @@ from checklist_app.operations.lashing.lashing_bars import chart
 from checklist_app.operations.lashing.lashing_ground import box, ground, standing
 from checklist_app.operations.lashing.shown import Shown, Tied
 from checklist_app.operations.looks import FROM_ABOVE, FROM_THE_FRONT, UPRIGHT, Look
+from checklist_app.operations.words import figure
 
 FROM_BEHIND = Look(Vec(0.0, -1.0, 0.0), UPRIGHT)
 SIDE, ABOVE, BEHIND = "From the right side", "From above", "From behind"
@@ -183,7 +184,8 @@ def _push(shown: Shown, look: Look) -> Iterator[Primitive]:
     end = (start[0] + ARROW * unit * way[0], start[1] + ARROW * unit * way[1])
     yield Arrow(start, end, Role.ANGLE, HEAD * unit, (push.check,))
     if look is not FROM_ABOVE:
-        need = f", {push.need_dan:.0f} daN" if push.need_dan is not None else ""
+        over = push.times is not None and push.times < 1.0
+        need = f", {figure(push.need_dan, 'daN', up=over)} daN" if push.need_dan is not None else ""
         words = f"pushed {push.direction.value}{need}"
         yield Text((start[0], start[1] + unit), words, Role.TEXT_ANGLE, _outwards(way), -0.4, (push.check,))
 

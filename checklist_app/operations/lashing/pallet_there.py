@@ -3,7 +3,7 @@
 from checklist_app.mechanics.lashing.crossing import Face
 from checklist_app.mechanics.lashing.vehicle import LIGHT_T
 from checklist_app.operations.gear import Pallet
-from checklist_app.operations.graph import CannotAssess, across, at_nominal, when
+from checklist_app.operations.graph import CannotAssess, across, when
 from checklist_app.operations.lashing.choices import Route
 from checklist_app.operations.lashing.lashed import Lashed
 from checklist_app.operations.lashing.legs import Legs
@@ -42,11 +42,10 @@ def no_van() -> float | None:
     return None
 
 
-@at_nominal
 @across("lashing")
-def lashing_pull_dan(
+def lashing_pulled_dan(
     lashing: tuple[str, ...], legs: tuple[Legs, ...], load_lashed: Lashed,
-    load_friction_there: float, held_load: tuple[Runs, ...],
+    load_friction_there: float, slid_load: tuple[Runs, ...], tipped_load: tuple[Runs, ...],
 ) -> tuple[float, ...]:
     """What each lashing pulls when the load is pushed as the rules ask, or as much as it withstands."""
-    return greatest_pulls(lashing, legs, [(load_lashed, load_friction_there, held_load)])
+    return greatest_pulls(lashing, legs, [(load_lashed, load_friction_there, (*slid_load, *tipped_load))])

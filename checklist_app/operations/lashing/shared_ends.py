@@ -49,51 +49,82 @@ def round_the_pallet() -> float:
     raise NotApplicable("it goes round the pallet and has no anchor")
 
 
-@at_nominal
 @across("lashing")
 def on_one_ring(
     near_end: tuple[End, ...], second_end: tuple[End | None, ...], ring_dan: tuple[float | None, ...],
-    lashing_pull_dan: tuple[float, ...],
+    lashing_pulled_dan: tuple[float, ...],
 ) -> tuple[OnOne, ...]:
     """All that pulls on the ring that each lashing is made fast to; of its two, on the one that gets more."""
     anchors = [
         [end.anchor for end in ends if end is not None] if rated is not None else []
         for ends, rated in zip(zip(near_end, second_end, strict=True), ring_dan, strict=True)
     ]
-    return tuple(_most(points, anchors, lashing_pull_dan) for points in anchors)
+    return tuple(_most(points, anchors, lashing_pulled_dan) for points in anchors)
 
 
-@at_nominal
 @across("lashing")
 def on_one_eye(
     near_end: tuple[End, ...], second_end: tuple[End | None, ...], held_dan: tuple[float | None, ...],
-    lashing_pull_dan: tuple[float, ...],
+    lashing_pulled_dan: tuple[float, ...],
 ) -> tuple[OnOne, ...]:
     """All that pulls on the eye of the load that each lashing is hooked to."""
     eyes = [
         [end.at for end in ends if end is not None] if rated is not None else []
         for ends, rated in zip(zip(near_end, second_end, strict=True), held_dan, strict=True)
     ]
-    return tuple(_most(points, eyes, lashing_pull_dan) for points in eyes)
+    return tuple(_most(points, eyes, lashing_pulled_dan) for points in eyes)
+
+
+@at_nominal
+@across("lashing")
+def ends_on_ring(
+    near_end: tuple[End, ...], second_end: tuple[End | None, ...], ring_dan: tuple[float | None, ...]
+) -> tuple[int, ...]:
+    """How many ends are on the ring of each lashing, itself counted."""
+    return tuple(each.ends for each in on_one_ring(near_end, second_end, ring_dan, (0.0,) * len(near_end)))
+
+
+@at_nominal
+@across("lashing")
+def ends_on_eye(
+    near_end: tuple[End, ...], second_end: tuple[End | None, ...], held_dan: tuple[float | None, ...]
+) -> tuple[int, ...]:
+    """How many ends are on the eye of each lashing, itself counted."""
+    return tuple(each.ends for each in on_one_eye(near_end, second_end, held_dan, (0.0,) * len(near_end)))
+
+
+@at_nominal
+@each("lashing")
+def ring_is_shared(ends_on_ring: int) -> bool:
+    """A ring with one lashing is looked at with that lashing, and not searched through again."""
+    return _shared(ends_on_ring)
+
+
+@at_nominal
+@each("lashing")
+def eye_is_shared(ends_on_eye: int) -> bool:
+    """An eye with one lashing is looked at with that lashing."""
+    return _shared(ends_on_eye)
+
+
+def _shared(ends: int) -> bool:
+    if ends < 2:
+        raise NotApplicable(ALONE)
+
+    return True
 
 
 @each("lashing")
-@check("anchor, by all lashings on it", unit="daN", source="STATICS_LASHING", rule_set=AT_ONCE)
-def anchor_strength(on_one_ring: OnOne, ring_dan: float) -> Strength:
+@check("anchor, by all lashings on it", unit="daN", source="STATICS_LASHING", rule_set=AT_ONCE, smooth=True)
+def anchor_strength(ring_is_shared: bool, on_one_ring: OnOne, ring_dan: float) -> Strength:
     """What all lashings on one ring pull against what it is rated for."""
-    if on_one_ring.ends < 2:
-        raise NotApplicable(ALONE)
-
     return Strength(on_one_ring.together, ring_dan)
 
 
 @each("lashing")
-@check("eye on the load, by all lashings on it", unit="daN", source="STATICS_LASHING", rule_set=AT_ONCE)
-def load_eye_strength(on_one_eye: OnOne, held_dan: float) -> Strength:
+@check("eye on the load, by all lashings on it", unit="daN", source="STATICS_LASHING", rule_set=AT_ONCE, smooth=True)
+def load_eye_strength(eye_is_shared: bool, on_one_eye: OnOne, held_dan: float) -> Strength:
     """What all lashings on one eye of the load pull against what it carries."""
-    if on_one_eye.ends < 2:
-        raise NotApplicable(ALONE)
-
     return Strength(on_one_eye.together, held_dan)
 
 

@@ -15,7 +15,7 @@ class Tied(NamedTuple):
     """One lashing: where its ends leave the load and are anchored, what pulls in it, how much of its rating is used.
 
     `share` is the highest use, 0 while nobody knows it, and `used` the same in words; `number` stands in the drawing,
-    `check` is the one of its part that is used most.
+    `check` is the one of its part that is used most. `over`: its own pull is over what it is rated for.
     """
 
     label: str
@@ -27,6 +27,7 @@ class Tied(NamedTuple):
     governs: bool = False
     number: str = ""
     check: str = ""
+    over: bool = False
 
     @property
     def name(self) -> str:

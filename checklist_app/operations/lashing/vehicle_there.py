@@ -151,16 +151,16 @@ def deck_face_friction(deck_friction_there: float, pallet: Pallet) -> float:
     return deck_friction_there
 
 
-@at_nominal
 @across("lashing")
-def lashing_pull_dan(
+def lashing_pulled_dan(
     lashing: tuple[str, ...], legs: tuple[Legs, ...], load_lashed: Lashed,
-    load_friction_there: float, held_load: tuple[Runs, ...], deck_lashed: Lashed | None,
-    deck_face_friction: float | None, held_deck: tuple[Runs | None, ...],
+    load_friction_there: float, slid_load: tuple[Runs, ...], tipped_load: tuple[Runs, ...],
+    deck_lashed: Lashed | None, deck_face_friction: float | None, slid_deck: tuple[Runs | None, ...],
+    tipped_deck: tuple[Runs | None, ...],
 ) -> tuple[float, ...]:
     """What each lashing pulls when the load is pushed as the rules ask, or as much as it withstands; on both faces."""
-    faces = [(load_lashed, load_friction_there, held_load)]
-    on_deck = tuple(each for each in held_deck if each is not None)
+    faces = [(load_lashed, load_friction_there, (*slid_load, *tipped_load))]
+    on_deck = tuple(each for each in (*slid_deck, *tipped_deck) if each is not None)
     if deck_lashed is not None and deck_face_friction is not None:
         faces.append((deck_lashed, deck_face_friction, on_deck))
 

@@ -83,11 +83,11 @@ def diagonal(x: float = 1.0, y: float = 1.0, to: Body = Body.PALLET, **changes: 
 
 
 def tie_down(x: float = 0.0, to: Body = Body.PALLET, **changes: Any) -> Row:
-    """Straight down on both sides of the load at its full height of 1.2 m."""
-    low = {Body.PALLET: 0.0, Body.DECK: -0.15}[to]
+    """Down on both sides of the load from its full height of 1.2 m: straight to the skid, or to the deck beside it."""
+    low, aside = {Body.PALLET: (0.0, 0.35), Body.DECK: (-0.15, 0.5)}[to]
     return {
         "lashing_item": strap(), "put_on": Kind.TIE_DOWN, "from_body": Body.LOAD, "to_body": to,
-        **at("at", x, 0.35, 1.2), **at("anchor", x, 0.35, low), "far_end": FarEnd.MIRRORED, "anchor_dan": 2000.0,
+        **at("at", x, 0.35, 1.2), **at("anchor", x, aside, low), "far_end": FarEnd.MIRRORED, "anchor_dan": 2000.0,
         "held_dan": NONE, "tensioned": Tensioned.HAND, "edges": Edges.GUARDED, **changes,
     }
 

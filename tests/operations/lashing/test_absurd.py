@@ -43,9 +43,9 @@ SHIP: Row = {
 
 def rows(to: Body) -> tuple[Row, ...]:
     """A diagonal of which all is measured, three more, and a tie-down with two measured ends and a measured tension."""
-    low = {Body.PALLET: 0.0, Body.DECK: -0.15}[to]
+    low, aside = {Body.PALLET: (0.0, -0.35), Body.DECK: (-0.15, -0.5)}[to]
     down = {"far_end": FarEnd.GIVEN, "tensioned": Tensioned.MEASURED, "tension_dan": 300.0}
-    ends = {**at("far_at", 0.0, -0.35, 1.2), **at("far_anchor", 0.0, -0.35, low)}
+    ends = {**at("far_at", 0.0, -0.35, 1.2), **at("far_anchor", 0.0, aside, low)}
     read = {"heading_read_deg": 45.0, "slope_read_deg": {Body.PALLET: 75.1, Body.DECK: 48.2}[to]}
     return (diagonal(to=to, held_dan=4000.0, **read), *four(to)[1:], tie_down(to=to, **down, **ends))
 

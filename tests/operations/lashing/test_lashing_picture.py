@@ -10,7 +10,10 @@ from checklist_app.operations.drawing import Drawing, Line, Point, Polyline, Rol
 from checklist_app.operations.evaluate import Evaluation, assess
 from checklist_app.operations.graph import Waits
 from checklist_app.operations.inline import from_json
+from checklist_app.operations.lashing.choices import Tensioned
 from checklist_app.operations.svg import svg
+from checklist_app.operations.words import FIXED, demand_said
+from tests.operations.lashing.lashed_tasks import PALLET, four, on_pallet, tie_down
 
 KINDS = ("pallet_lashing", "vehicle_lashing")
 OVER_THE_TOP: dict[str, Any] = {
@@ -174,3 +177,15 @@ def test_the_entry_in_hand_is_drawn_in_chalk(kind: str) -> None:
     drawing = drawn(kind, example(kind))
     assert "d-now" in svg(drawing, 390, f"anchor_x_m[{row}]") and "d-now" in svg(drawing, 390, "cg_z_m")
     assert "d-now" not in svg(drawing, 390, "mass_kg")
+
+
+def test_the_drawing_rounds_a_pull_as_its_check_does() -> None:
+    """Over its rating both round up: 502.4 of 500 daN is 503 of 500 in the check, and 503 daN in the drawing."""
+    tied = tie_down(tensioned=Tensioned.MEASURED, tension_dan=502.4, anchor_dan=500.0)
+    ev = assess(PALLET, on_pallet((*four(), tied)), with_spread=False)
+    check = ev.check("lashing_strength[5]")
+    assert isinstance(ev.picture, Drawing)
+    text = " ".join(words(ev.picture))
+
+    assert demand_said(check).replace(FIXED, " ") == "503 of 500 daN"
+    assert "503 daN" in text and "502 daN" not in text

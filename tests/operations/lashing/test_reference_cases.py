@@ -39,7 +39,7 @@ def over_the_top(angle_deg: float, tension_dan: float | None = None, stf_dan: fl
     """A strap over the middle of the load, at so many degrees to the deck."""
     out = 0.0 if angle_deg == 90.0 else 1.0 / tan(radians(angle_deg))
     item = strap(2500.0, stf_dan)
-    return tie_down((x, 0.7, 1.0), (x, 0.7 + out, 0.0), tension_dan, lashing_item=item)
+    return tie_down((x, 0.8, 1.0), (x, 0.8 + out, 0.0), tension_dan, lashing_item=item)
 
 
 def straps(number: int, angle_deg: float, stf_dan: float = 350.0) -> list[Row]:

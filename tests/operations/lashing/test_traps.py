@@ -125,7 +125,7 @@ def test_what_cannot_be_is_refused_in_words(task: Any, table: Any, said: str) ->
 
 def test_lc_is_never_taken_as_tension() -> None:
     """STF of the label, or as read and half of LC at most; without STF it waits for it by name."""
-    upright = ((0.0, 0.7, 1.0), (0.0, 0.7, 0.0))
+    upright = ((0.0, 0.8, 1.0), (0.0, 0.8, 0.0))
     assert nominal(load([tie_down(*upright)]))["pull_tension_dan[L1]"] == 350.0
     assert nominal(load([tie_down(*upright, 1800.0)]))["pull_tension_dan[L1]"] == 1250.0
     bare = nominal(load([tie_down(*upright, lashing_item=strap(2500.0, None, id="L-07"))]))
@@ -135,7 +135,7 @@ def test_lc_is_never_taken_as_tension() -> None:
 
 def test_the_safety_factor_is_for_tie_downs_alone() -> None:
     """One strap upright gives 2 μ STF / 1.25 forwards; a block and friction give all they have."""
-    upright = tie_down((0.0, 0.7, 1.0), (0.0, 0.7, 0.0))
+    upright = tie_down((0.0, 0.8, 1.0), (0.0, 0.8, 0.0))
     low = {"cg_z_m": 0.1}
     have = nominal(load([upright], **low)).check(f"sliding[{FORWARD}]").outcome[1]
     assert have == pytest.approx(0.3 * (981.0 + 700.0 / 1.25))

@@ -6,6 +6,8 @@ import pytest
 
 from checklist_app.mechanics.lashing.crossing import Body
 from checklist_app.mechanics.lashing.css_forces import Level
+from checklist_app.mechanics.lashing.direct import Kind
+from checklist_app.mechanics.lashing.lashed_body import Stands
 from checklist_app.mechanics.lashing.rule_sets import RuleSet
 from checklist_app.operations.check import Strength, Verdict
 from checklist_app.operations.evaluate import Evaluation, assess
@@ -17,6 +19,7 @@ from tests.operations.lashing.lashed_tasks import (
     Row,
     at,
     block,
+    diagonal,
     european,
     four,
     lorry,
@@ -164,3 +167,43 @@ def test_a_pallet_that_may_lie_either_way_needs_room_for_both() -> None:
         for lies in (Lies.LENGTHWAYS, Lies.EITHER)
     ]
     assert sides == [0.8, 1.2]
+
+
+CHAIN = {"put_on": Kind.SLOPE, **at("at", 0.0, 0.35, 0.3), **at("anchor", 0.0, -0.15, 0.0)}
+
+
+def test_nobody_hooks_a_lashing_to_the_deck_under_a_pallet() -> None:
+    under = four(Body.DECK, **at("anchor", 0.3, 0.3, -0.15))
+    assert "under a pallet" in str(nominal(on_vehicle(under))["legs[1]"])
+    at_its_edge = tie_down(to=Body.DECK)
+    assert not isinstance(nominal(on_vehicle((*ON_DECK, at_its_edge)))["legs[5]"], CannotAssess)
+
+
+def test_no_anchor_is_under_a_load_that_stands_on_all_of_its_face() -> None:
+    inside = four(**at("anchor", 0.3, 0.2, 0.0))
+    assert "no anchor is under it" in str(nominal(on_pallet(inside, stands=Stands.AREA), PALLET)["legs[1]"])
+
+
+@pytest.mark.parametrize("row", [
+    tie_down(**at("anchor", 0.0, 0.2, 0.0)),
+    {**diagonal(**at("anchor", 0.3, 0.1, 0.0)), "put_on": Kind.LOOP, "far_end": FarEnd.MIRRORED},
+])
+def test_what_goes_over_or_round_the_load_bends_again_before_it_is_inside_the_feet(row: Row) -> None:
+    """Derived: from the edge above at 78° nearly all of it presses down, round the lower edge at 45° only 0.71."""
+    assert "bends again" in str(nominal(on_pallet((row,)), PALLET)["legs[1]"])
+
+
+def test_between_the_feet_a_chain_from_an_eye_holds_one_way_as_a_pencil_says_and_the_other_way_not_at_all() -> None:
+    """By hand: from 0.35 m left and 0.3 m up to a ring 0.15 m right of the middle, Y/L 0.857, Z/L 0.514.
+
+    To the left it holds: 0.75 μ G + F (Y/L + 0.75 μ Z/L); to the right it goes slack, and friction is all there is.
+    """
+    chain = {**diagonal(), **CHAIN, "lashing_item": strap(lc_dan=100.0, stf_dan=None), "held_dan": 4000.0}
+    held = nominal(on_pallet((chain,), load_friction=0.3, cg_z_m=0.1), PALLET)
+    left, right = (next(each for each in held[f"held_load[{way}]"].runs if each.asked.slides)
+                   for way in ("to the left", "to the right"))
+    assert not isinstance(held["legs[1]"], CannotAssess)
+    by_hand = (0.225 * 981.0 + 100.0 * (0.857493 + 0.225 * 0.514496)) / 981.0
+    assert left.held.formula == pytest.approx(by_hand, abs=1e-4)
+    assert left.held.have <= by_hand + 1e-9
+    assert right.held.have == pytest.approx(0.3)
