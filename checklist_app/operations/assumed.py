@@ -7,7 +7,7 @@ from typing import Any
 from checklist_app.operations.answered import at_least
 from checklist_app.operations.evaluate import Evaluation
 from checklist_app.operations.gear import Gear, PickPoint
-from checklist_app.operations.graph import DontKnow, Entry, NotUsed
+from checklist_app.operations.graph import DontKnow, Entry, NotApplicable, NotUsed
 from checklist_app.operations.plan import words_of
 from checklist_app.operations.settings import HOUSE_VALUE
 from checklist_app.operations.task import Key, Measured
@@ -22,14 +22,23 @@ def assumptions(ev: Evaluation) -> list[str]:
     if not ev.with_spread:
         found.append("every number counts as exact: how far it may lie off was left out")
     used = {slot for step in ev.plan.steps for slot in step.args}
+    counts = _counts(ev)
+    branched = {way.choice for way in ev.table.all_ways() if way.choice}
     choices = {way.choice for way in ev.table.all_ways() if way.choice and not way.on_known}
     for key, slot in ev.plan.slots.items():
         entry = None if (key.row or "").startswith("*") else ev.table.entries.get(key.name)
         if entry is not None and (
             key in ev.task.answers or slot in used or key.name in choices or isinstance(entry.default, NotUsed)
-        ):
+        ) and (key in ev.task.answers or slot not in used or slot in counts or key.name in branched):
             found.extend(_of(ev, key, entry))
     return found
+
+
+def _counts(ev: Evaluation) -> set[int]:
+    """Slots that something is worked out from: what only does not apply says nothing of what was taken for it."""
+    return {
+        slot for step in ev.plan.steps if not isinstance(ev.halted.get(step.out), NotApplicable) for slot in step.args
+    }
 
 
 def _of(ev: Evaluation, key: Key, entry: Entry) -> Iterator[str]:

@@ -54,7 +54,8 @@ def load_cell_strength(moved_load_t: float, load_cell: LoadCell, one_hook: bool)
 )
 def hook_fitting_strength(
     moved_load_t: float, gathered_angle_deg: float, hook_fitting: Shackle | Hook | MasterLink | None,
-    leg: tuple[str, ...], sling: tuple[Sling, ...], hook_fitting_heat_share: float, hook_shackle_share: float,
+    leg: tuple[str, ...], sling: tuple[Sling, ...], hook_fitting_heat_share: float,
+    hook_shackle_share: float | None,
 ) -> Strength:
     """The legs on one fitting; without one they share the bowl of the hoist's hook, or the ring of their own sling."""
     if isinstance(hook_fitting, MasterLink):
@@ -68,7 +69,8 @@ def hook_fitting_strength(
         if hook_fitting.facts.get("form") == "dee" and (len(leg) > 1 or gathered_angle_deg > SIDE_BY_SIDE_DEG):
             raise CannotAssess("two legs gather in a bow shackle; a dee is for one, in line")
         bow_t = shackles.bow_wll_t(hook_fitting.wll_t, gathered_angle_deg)
-        return Strength(moved_load_t, bow_t * hook_shackle_share * hook_fitting_heat_share)
+        gathered = 1.0 if hook_shackle_share is None else hook_shackle_share
+        return Strength(moved_load_t, bow_t * gathered * hook_fitting_heat_share)
     if isinstance(hook_fitting, Hook):
         bowl_t = shackles.hook_wll_t(hook_fitting.wll_t, gathered_angle_deg)
         return Strength(moved_load_t, bowl_t * hook_fitting_heat_share)

@@ -9,7 +9,7 @@ from checklist_app.mechanics.sway import stopping
 from checklist_app.operations.graph import Known, NotApplicable, across, each, when
 from checklist_app.operations.straight_lift.choices import Rig
 from checklist_app.operations.straight_lift.rigs import ON_ONE_HOOK
-from checklist_app.operations.straight_lift.ways import MOVED, STAYING, TRAVELLING, Way
+from checklist_app.operations.straight_lift.ways import STAYING, TRAVELLING
 
 HARDEST_STOP_M = 0.02  # the shortest way to stop that may be entered, where nobody knows it
 
@@ -53,56 +53,26 @@ def swinging_share(swinging_kn: float, gross_load_kn: float) -> float:
     return swinging_kn / gross_load_kn
 
 
-@when("moved_load_t", way=Known.NO)
-def load_as_if_at_rest(gross_load_t: float) -> float:
-    """Load on the hook at rest."""
-    return gross_load_t
-
-
-@when("moved_load_t", way=Known.YES)
-def load_on_its_way(load_by_way_t: float) -> float:
-    """Load on the hook as it is moved."""
-    return load_by_way_t
-
-
-@when("load_by_way_t", way=Way.STILL)
-def load_that_hangs_still(gross_load_t: float) -> float:
-    """Straight up and down, out of the wind: load on the hook at rest."""
-    return gross_load_t
-
-
-@when("load_by_way_t", way=MOVED)
-def load_that_swings(gross_load_t: float, swinging_share: float) -> float:
+def swung_load_t(gross_load_t: float, swinging_share: float) -> float:
     """Load on the hook with what its swing adds."""
     return gross_load_t * swinging_share
 
 
-@when("leg_pull_t", way=Known.NO)
+def moved_load_t(gross_load_t: float, swung_load_t: float | None) -> float:
+    """Load on the hook as it is moved; at rest where nothing moves it, or nobody asked."""
+    return gross_load_t if swung_load_t is None else swung_load_t
+
+
 @each("leg")
-def pull_as_if_at_rest(leg_load_t: float) -> float:
-    """Pull in a leg at rest."""
-    return leg_load_t
-
-
-@when("leg_pull_t", way=Known.YES)
-@each("leg")
-def pull_on_its_way(pull_by_way_t: float) -> float:
-    """Pull in a leg as the load is moved."""
-    return pull_by_way_t
-
-
-@when("pull_by_way_t", way=Way.STILL)
-@each("leg")
-def pull_that_hangs_still(leg_load_t: float) -> float:
-    """Straight up and down, out of the wind: pull in a leg at rest."""
-    return leg_load_t
-
-
-@when("pull_by_way_t", way=MOVED)
-@each("leg")
-def pull_that_swings(leg_share: float, leaning_share: float, moved_load_t: float) -> float:
+def swung_pull_t(leg_share: float, leaning_share: float, swung_load_t: float) -> float:
     """Pull in a leg with what swing and wind add."""
-    return (leg_share + leaning_share) * moved_load_t
+    return (leg_share + leaning_share) * swung_load_t
+
+
+@each("leg")
+def leg_pull_t(leg_load_t: float, swung_pull_t: float | None) -> float:
+    """Pull in a leg as the load is moved; at rest where nothing moves it, or nobody asked."""
+    return leg_load_t if swung_pull_t is None else swung_pull_t
 
 
 @when("hook_pull_t", rig=Rig.TWO_HOOKS)

@@ -6,7 +6,7 @@ Nobody was asked by older procedures: then the pull counts as in line, one part 
 from checklist_app.mechanics.fittings import shackles
 from checklist_app.mechanics.fittings.shackles import Form, Pin, PinUse
 from checklist_app.operations.gear import Hook, MasterLink, Shackle
-from checklist_app.operations.graph import CannotAssess, each
+from checklist_app.operations.graph import CannotAssess, NotApplicable, each
 from checklist_app.operations.straight_lift.choices import Gathered, OnPin, ShacklePull
 
 STEP_DEG = {
@@ -39,7 +39,9 @@ def hook_shackle_share(
     hook_fitting: Shackle | Hook | MasterLink | None, hook_shackle: Gathered | None, leg: tuple[str, ...]
 ) -> float:
     """What is left of a shackle that gathers legs: all with the legs in its bow, nothing with them on its pin."""
-    if not isinstance(hook_fitting, Shackle) or hook_shackle is None:
+    if not isinstance(hook_fitting, Shackle):
+        raise NotApplicable("no shackle gathers the legs")
+    if hook_shackle is None:
         return 1.0
     several = hook_shackle is Gathered.ON_PIN and len(leg) > 1
 

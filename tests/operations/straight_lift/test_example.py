@@ -15,7 +15,8 @@ NAMES = (
     "tilt_agrees", "headroom", "room", "mass_agrees", "eye_stays_in", "hook_hoist_strength",
     "hook_load_cell_strength", "hook_plumb", "hook_hoist_usable", "hook_load_cell_usable", "push_stability",
     "legs_carry", "leg_upright", "angle_agrees", "sharing", "wind_stability", "wind_tilt", "wind_limit",
-    "swing_limit", "swing_stability", "side_room", "zone", "tag_line_pull", "tag_line_reach", "hoist_usable",
+    "swing_limit", "swing_stability", "side_room", "hook_together", "running_depth", "running_holds", "running_push",
+    "running_sway", "running_wind", "stiff", "zone", "tag_line_pull", "tag_line_reach", "hoist_usable",
     "load_cell_usable", "hook_fitting_usable", "sling_usable", "top_fitting_usable", "bottom_fitting_usable",
     "eye_usable",
 )
