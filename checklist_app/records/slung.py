@@ -69,10 +69,10 @@ def line(record: Record, known: Mapping[str, Any], label: str) -> Line:
         figures.used(weakest) if weakest else figures.NOTHING)
 
 
-def pulled(known: Mapping[str, Any], label: str) -> str:
-    """The name of the pull in a leg: as the load is moved, in records that know it; else at rest."""
-    moved = f"leg_pull_t[{label}]"
-    return moved if known.get(moved) is not None else f"leg_load_t[{label}]"
+def pulled(known: Mapping[str, Any], label: str, on: str = "leg") -> str:
+    """The name of a pull in a leg or on a hook: as the load is moved, in records that know it; else at rest."""
+    moved = f"{on}_pull_t[{label}]"
+    return moved if known.get(moved) is not None else f"{on}_load_t[{label}]"
 
 
 def hooks(record: Record) -> list[tuple[str, str, str, str]]:
@@ -80,8 +80,7 @@ def hooks(record: Record) -> list[tuple[str, str, str, str]]:
     known = quantities(record)
     found = {check["row"]: check for check in record["evaluation"]["checks"]
              if check["quantity"] == "hook_hoist_strength"}
-    return [(label.replace("_", " "), measured(known, f"hook_pull_t[{label}]" if known.get(f"hook_pull_t[{label}]") is not None
-                      else f"hook_load_t[{label}]", "t"),
+    return [(label.replace("_", " "), measured(known, pulled(known, label, "hook"), "t"),
              measured(known, f"hook_angle_deg[{label}]", "°"),
              figures.used(found[label]) if label in found else figures.NOTHING)
             for label in labels(known, "hook_load_t")]

@@ -79,7 +79,8 @@ def hardest_pull(speed: float, line: float, stop: float, wind: float, wait: floa
 
 
 @pytest.mark.parametrize("speed, line, stop, wind", [
-    (0.3, 3.0, 0.3, 0.0), (0.3, 3.0, 0.05, 0.0), (0.5, 3.0, 0.02, 0.0), (0.5, 4.0, 0.15, 0.02), (0.2, 1.5, 0.1, 0.03), (0.6, 6.0, 0.2, 0.01),
+    (0.3, 3.0, 0.3, 0.0), (0.3, 3.0, 0.05, 0.0), (0.5, 3.0, 0.02, 0.0),
+    (0.5, 4.0, 0.15, 0.02), (0.2, 1.5, 0.1, 0.03), (0.6, 6.0, 0.2, 0.01),
 ])
 def test_no_moment_of_a_swing_pulls_more_than_is_said(speed: float, line: float, stop: float, wind: float) -> None:
     """Start, travel and stop at the worst time in a gust that comes at once, worked out by scipy in small steps."""

@@ -1,6 +1,7 @@
 """What wind and swing add to the pulls: every strength is held against the load as it moves, no leg against less."""
 
 import random
+from itertools import combinations
 from math import atan, cos, sin
 from typing import Any
 
@@ -67,7 +68,8 @@ def wild(seed: int) -> tuple[Evaluation, tuple[str, ...]]:
     r = random.Random(seed)
     own = {label: {"leg_length_m": r.uniform(1.35, 1.6)} for label in CORNERS}
     place = {"cg_x_m": r.uniform(0.4, 0.8), "cg_y_m": r.uniform(0.25, 0.5), "cg_z_m": r.uniform(-0.6, -0.1)}
-    wind = WIND | {"gust_m_s": r.uniform(3.0, 7.0), "side_area_m2": r.uniform(1.0, 6.0), "side_area_z_m": r.uniform(0, 1)}
+    area = {"side_area_m2": r.uniform(1.0, 6.0), "side_area_z_m": r.uniform(0.0, 1.0)}
+    wind = WIND | {"gust_m_s": r.uniform(3.0, 7.0), **area}
     if seed % 2:
         own = {label: own.get(label, {"leg_length_m": 1.5}) for label in THREE}
         return at_once(three(own, **place, **wind)), THREE
@@ -86,7 +88,7 @@ def test_in_the_steady_push_no_leg_pulls_more_than_it_is_held_against(seed: int)
         out = atan(wind / load)
         lean = np.arcsin(abs(off) * sin(out) / plumb)
         pull = np.hypot(load, wind) * np.array([sin(lean) * cos(way), sin(lean) * sin(way), cos(lean)])
-        for three_of in [tuple(k for k in range(len(labels)) if k != idle) for idle in range(3, len(labels))] + [(0, 1, 2)]:
+        for three_of in combinations(range(len(labels)), 3):
             some = eyes[list(three_of)]
             ways = -some / np.linalg.norm(some, axis=1)[:, None]
             pulls = np.linalg.solve(ways.T, pull)
