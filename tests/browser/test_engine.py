@@ -5,9 +5,10 @@ from datetime import date
 from typing import Any
 
 import pytest
-from playwright.sync_api import Page, expect
+from playwright.sync_api import Browser, expect
 
 from tests.browser import journey
+from tests.browser.conftest import PHONE
 from tests.browser.hand import Hand
 from tests.browser.known import TO_WORKER, known
 from tests.browser.server import Server
@@ -28,17 +29,26 @@ PAGES: dict[str, dict[str, str]] = {
 BOOT_MS = 60_000
 
 
-@pytest.fixture
-def rigger(page: Page, server: Server) -> Iterator[Hand]:
-    """Somebody with a task under way, at its numbers, the worker ready."""
-    page.set_default_timeout(BOOT_MS)
-    hand = Hand(page, server)
+@pytest.fixture(scope="module")
+def signed_in(browser: Browser, server: Server) -> Iterator[Hand]:
+    """Somebody with a task under way, on a phone that every test of the worker finds again."""
+    context = browser.new_context(viewport=PHONE, has_touch=True, is_mobile=True, locale="en-GB")
+    context.set_default_timeout(BOOT_MS)
+    hand = Hand(context.new_page(), server)
     hand.sign_in("Milo Harke")
     journey.say_what(hand)
-    hand.go("numbers?step=heights")
+    yield hand
+    context.close()
+
+
+@pytest.fixture
+def rigger(signed_in: Hand) -> Hand:
+    """At the numbers of the task, on a page and with a worker of its own, which is ready."""
+    page = signed_in.page
+    signed_in.go("numbers?step=heights")
     page.evaluate(READY, "ready")
     expect(page.locator("#sync[data-counted]")).to_have_text("all confirmed")
-    yield hand
+    return signed_in
 
 
 def request(hand: Hand, path: str, query: dict[str, str]) -> dict[str, Any]:

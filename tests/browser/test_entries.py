@@ -2,17 +2,37 @@
 
 import hashlib
 import re
+from collections.abc import Iterator
 
 import pytest
 from playwright.sync_api import Browser, BrowserContext, Page, expect
 
 from checklist_app.checklists.entry import Entry
 from checklist_app.records.store import Store
-from tests.browser.conftest import PHONE
+from tests.browser.conftest import PATIENCE_MS, PHONE
 from tests.browser.hand import Hand
 from tests.browser.server import Server
 
 HEIGHTS = "numbers?step=heights"
+
+
+@pytest.fixture(scope="module")
+def signed_in(browser: Browser, server: Server) -> Iterator[Hand]:
+    """A rigger on a phone on which the checks were started once; each test begins a task of its own."""
+    context = browser.new_context(viewport=PHONE, has_touch=True, is_mobile=True, locale="en-GB")
+    context.set_default_timeout(PATIENCE_MS)
+    hand = Hand(context.new_page(), server)
+    hand.sign_in("Milo Harke")
+    yield hand
+    context.close()
+
+
+@pytest.fixture
+def hand(signed_in: Hand) -> Hand:
+    """That rigger on the page of today."""
+    signed_in.task = ""
+    signed_in.page.goto(f"{signed_in.url}/today")
+    return signed_in
 
 
 def under_way(hand: Hand) -> Hand:
@@ -74,10 +94,9 @@ def test_two_people_who_answer_differently_see_both_answers(phone: BrowserContex
 
 
 @pytest.mark.parametrize("text", ["abc", "1e99", "NaN", "-3", "1,250", "0.3.0", "∞", "9" * 150])
-def test_bad_input_is_told_at_its_field_and_never_within_limit(page: Page, server: Server, text: str) -> None:
-    hand = Hand(page, server)
-    hand.sign_in("Milo Harke")
-    under_way(hand)
+def test_bad_input_is_told_at_its_field_and_never_within_limit(hand: Hand, text: str) -> None:
+    page = under_way(hand).page
+    assert hand.field("lift_height_m").input_value() == ""
     told(hand, text)
     expect(page.locator("#lift_height_m-fault")).to_contain_text(re.compile(r"\S{2,}"))
     assert hand.field("lift_height_m").input_value() == text
@@ -86,21 +105,17 @@ def test_bad_input_is_told_at_its_field_and_never_within_limit(page: Page, serve
     assert hand.field("lift_height_m").input_value() == text
 
 
-def test_an_empty_task_waits(page: Page, server: Server) -> None:
-    hand = Hand(page, server)
-    hand.sign_in("Milo Harke")
-    under_way(hand)
+def test_an_empty_task_waits(hand: Hand) -> None:
+    page = under_way(hand).page
     hand.go("checks")
     expect(page.locator("main")).to_contain_text(re.compile("waiting", re.IGNORECASE))
     expect(page.locator("main")).not_to_contain_text("The lift is within limit")
 
 
-def test_an_address_that_leads_nowhere_says_so(page: Page, server: Server) -> None:
-    hand = Hand(page, server)
-    hand.sign_in("Milo Harke")
-    answer = page.goto(f"{server.url}/tasks/t-nobody-1/numbers")
+def test_an_address_that_leads_nowhere_says_so(hand: Hand) -> None:
+    answer = hand.page.goto(f"{hand.url}/tasks/t-nobody-1/numbers")
     assert answer is not None and answer.status == 404
-    expect(page.locator("main")).to_contain_text("no such task")
+    expect(hand.page.locator("main")).to_contain_text("no such task")
 
 
 def test_eight_thousand_brackets_are_refused_and_the_server_goes_on(phone: BrowserContext, server: Server) -> None:
