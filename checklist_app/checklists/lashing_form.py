@@ -2,6 +2,7 @@
 from collections.abc import Mapping
 from dataclasses import replace
 
+from checklist_app.checklists import typed_blocks
 from checklist_app.checklists.ask import Ask, Option
 from checklist_app.checklists.assess_form import Section, one_focus
 from checklist_app.checklists.typed_asks import TypedAsks
@@ -52,6 +53,8 @@ def sections(typed: Mapping[str, str], faults: Mapping[str, str], operation: str
         Section("Friction", "What is not measured is taken as published.", _friction(asks, operation, on_pallet),
                 False),
         Section("Lashings", "One of them; those like it follow from it.", _lashing(asks, typed), False),
+        Section("Blocks", "Headboard, chocks, timber. A gap is filled, or nothing is blocked.", _blocks(asks, typed),
+                True),
         Section("Pallet and place", "What it stands on, and where.", _place(asks, operation, on_pallet), True),
         Section("More about it", "A soft edge, and how tie-downs count.",
                 (asks.number("edge_gives_m", "It stands hard"), asks.choice("tilt_rule")), True),
@@ -105,6 +108,18 @@ def _alike(typed: Mapping[str, str]) -> Ask:
 def _each(typed: Mapping[str, str]) -> Ask:
     options = tuple(Option(str(number), str(number)) for number in range(1, MOST_EACH + 1))
     return Ask(name=EACH, kind="select", words="Side by side at each place", text=str(times(typed)), options=options)
+
+
+def _blocks(asks: TypedAsks, typed: Mapping[str, str]) -> tuple[Ask, ...]:
+    return tuple(ask for number in typed_blocks.offered(typed) for ask in _block(asks, number))
+
+
+def _block(asks: TypedAsks, number: int) -> tuple[Ask, ...]:
+    own = typed_blocks.prefix(number)
+    point = tuple(replace(asks.number(f"{own}{name}"), words=said, line=f"Where block {number} touches")
+                  for name, said in typed_blocks.POINT)
+    plain = (*(asks.choice(f"{own}{name}") for name in typed_blocks.CHOICES), asks.number(f"{own}block_dan"))
+    return (*(replace(ask, words=f"Block {number}: {ask.words[:1].lower()}{ask.words[1:]}") for ask in plain), *point)
 
 
 def _place(asks: TypedAsks, operation: str, on_pallet: bool) -> tuple[Ask, ...]:

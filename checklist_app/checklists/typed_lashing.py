@@ -1,7 +1,7 @@
 """A lashing task typed into an assessment: one lashing in full, and how many like it, at which corners."""
 from collections.abc import Iterator, Mapping
 
-from checklist_app.checklists import values
+from checklist_app.checklists import typed_blocks, values
 from checklist_app.checklists.adding import Mirror
 from checklist_app.checklists.conditions import condition
 from checklist_app.checklists.made import Made
@@ -75,8 +75,13 @@ def assessed(typed: Mapping[str, str], operation: str, day: str) -> Assessed:
         one: dict[Key, object] = {}
         add_gear(one, faults, ITEM, row)
         answers.update({Key("lashing_item", str(number)): gear for gear in one.values()})
+    blocks = tuple(str(number) for number in typed_blocks.begun(filled))
+    for label in blocks:
+        own = typed_blocks.prefix(int(label))
+        for entry in typed_blocks.block_entries(operation):
+            _read(answers, faults, entry, f"{own}{entry.name}", Key(entry.name, label), filled)
     shown = {name: words for name, words in faults.items() if typed.get(name, "").strip()}
-    return Assessed(Task(answers, {GROUP: tuple(labels)}), shown)
+    return Assessed(Task(answers, {GROUP: tuple(labels), typed_blocks.GROUP: blocks}), shown)
 
 
 def lashings(typed: Mapping[str, str], operation: str) -> list[dict[str, str]]:
@@ -101,7 +106,7 @@ def lashing_entries(made: Made, task: str, typed: Mapping[str, str], operation: 
     found = completed(typed, operation)
     for slot in slots(operation):
         add_typed(made, task, slot, slot.path, found, day)
-    answers = {name: text for name, text in found.items() if not name.startswith(ONE)}
+    answers = {name: text for name, text in found.items() if not name.startswith((ONE, f"{typed_blocks.GROUP}/"))}
     confirm = newest(operation).adds[GROUP].confirm
     for number, row in enumerate(lashings(found, operation), 1):
         path = (GROUP, f"{number:02d}-{number}")
@@ -110,6 +115,11 @@ def lashing_entries(made: Made, task: str, typed: Mapping[str, str], operation: 
         made.say(("task", task), path, values.row("present"))
         add_typed(made, task, ITEM, (*path, "lashing_item"), row, day)
         answers |= {f"{GROUP}/{path[1]}/{name.removeprefix(ONE)}": text for name, text in row.items()}
+    for number in typed_blocks.begun(found):
+        path, own = (typed_blocks.GROUP, f"{number:02d}-{number}"), typed_blocks.prefix(number)
+        made.say(("task", task), path, values.row("present"))
+        answers |= {f"{'/'.join(path)}/{name.removeprefix(own)}": text for name, text in found.items()
+                    if name.startswith(own)}
     return answers
 
 

@@ -118,6 +118,44 @@ def test_in_the_task_ring_and_eye_of_the_others_are_still_to_be_looked_at(visito
     assert "Their rings and eyes are taken to be rated" in visitor.get("/assess/vehicle").html
 
 
+CHOCK = {"blocked_by": "chock or timber, nailed or screwed", "blocks": "forwards", "block_on": "the deck",
+         "block_dan": "900", "block_x_m": "0.70", "block_y_m": "0", "block_z_m": "0.20"}
+
+
+def chocked(number: int = 1, **changes: str) -> dict[str, str]:
+    return {**example(VEHICLE), **{f"block/{number}-{number}/{name}": text for name, text in (CHOCK | changes).items()}}
+
+
+def test_a_typed_block_holds_as_much_more_as_it_is_good_for() -> None:
+    """A push of 900 daN straight against it is 900 daN more, beside lashings that hold by their rating."""
+    table = OPERATIONS[VEHICLE].table
+    bare, with_chock = (assess(table, assessed(typed, VEHICLE, TODAY).task, with_spread=False)
+                        for typed in (example(VEHICLE), chocked()))
+    more = [ev.check("deck_sliding[forwards]").outcome.capacity for ev in (bare, with_chock)]
+    assert more[1] == pytest.approx(more[0] + 900.0, rel=0.01)
+
+
+def test_blocks_are_typed_one_after_the_other_and_what_is_missing_is_waited_for(visitor: Shop) -> None:
+    none, one = (visitor.get(f"/assess/vehicle?{asked(typed)}").html for typed in (example(VEHICLE), chocked()))
+    assert "Block 1: what blocks it?" in none and "Block 2: what" not in none and "Block 2: what blocks it?" in one
+    assert not faults(one)
+    half = assessed(chocked(block_dan=""), VEHICLE, TODAY)
+    ev = assess(OPERATIONS[VEHICLE].table, half.task, with_spread=False)
+    assert "what it holds" in str(ev.check("deck_sliding[forwards]").stopped)
+    assert visitor.get(f"/assess/vehicle?{asked(chocked(block_dan='9OO'))}").html.count('class="fault"') == 1
+
+
+def test_typed_blocks_become_rows_of_the_task(visitor: Shop) -> None:
+    visitor.person = RIGGER
+    carried = {**chocked(), "operation": VEHICLE}
+    given = visitor.post("/begin", {**BEGIN, "operation": VEHICLE,
+                                    **{f"carry.{name}": text for name, text in carried.items()}})
+    now = running(visitor.world, str(given.location).split("/")[2])
+
+    assert now.folded.rows["block"] == ("01-1",) and not now.faults
+    assert now.task.answers[Key("block_dan", "1")] == Measured(900.0)
+
+
 def test_nothing_is_carried_into_another_operation(visitor: Shop) -> None:
     visitor.person = RIGGER
     given = visitor.post("/begin", {**BEGIN, "operation": PALLET, "carry.operation": VEHICLE, "carry.cg_z_m": "0.62"})
