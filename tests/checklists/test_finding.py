@@ -137,6 +137,7 @@ def test_adopting_changes_the_plan_and_voids_what_was_signed(released: Yard) -> 
     assert now.folded.values[("cg_x_m",)]["how"] == "trial" and now.folded.values[("cg_x_m",)]["plus_minus"]
     (signed,) = hold_states(released.world, now)[0].sign_offs
     assert any("centre of gravity, lengthwise changed" in reason for reason in signed.void)
+    assert "The plan has these figures now." in page(released)
     assert "Adopt trial 1: " not in page(released) and not sent(released, TRIAL, act="adopt_cg").keep
 
 
