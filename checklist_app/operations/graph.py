@@ -197,6 +197,12 @@ def kept(function: F) -> F:
     return _mark(kept=True)(function)
 
 
+def divides(function: F) -> F:
+    """What it gives is one of a few, and what it comes to divides the spread into sides: on each the load behaves
+    otherwise, so the worst is looked for on each."""
+    return _mark(divides=True)(function)
+
+
 def _mark(**facts: Any) -> Callable[[F], F]:
     def decorate(function: F) -> F:
         function.__dict__.setdefault("quantity", {}).update(facts)

@@ -14,21 +14,26 @@ def run(steps: Sequence[Step], values: list[Any], stopped: dict[int, Stopped]) -
     Any exception but `Stopped` and `OutOfRangeError` is a fault of ours and goes up.
     """
     for step in steps:
-        out, function, take, _args, tolerates, waits_for, _all, _held = step
-        if stopped and not stopped.keys().isdisjoint(waits_for):
-            reason = _hindrance(step, stopped)
-            if reason is not None:
-                stopped[out] = reason
-                continue
-            for slot in tolerates:
-                if slot in stopped:
-                    values[slot] = None
-        try:
-            values[out] = function(*take(values))
-        except Stopped as reason:
-            stopped[out] = reason
-        except OutOfRangeError as refusal:
-            stopped[out] = CannotAssess(str(refusal))
+        run_one(step, values, stopped)
+
+
+def run_one(step: Step, values: list[Any], stopped: dict[int, Stopped]) -> None:
+    """Fill in one value, or the reason why it has none; the reason keeps no frames, which would keep all the values."""
+    out, function, take, _args, tolerates, waits_for, _all, _held = step
+    if stopped and not stopped.keys().isdisjoint(waits_for):
+        hindrance = _hindrance(step, stopped)
+        if hindrance is not None:
+            stopped[out] = hindrance
+            return
+        for slot in tolerates:
+            if slot in stopped:
+                values[slot] = None
+    try:
+        values[out] = function(*take(values))
+    except Stopped as reason:
+        stopped[out] = reason.with_traceback(None)
+    except OutOfRangeError as refusal:
+        stopped[out] = CannotAssess(str(refusal))
 
 
 def hindering(steps: Sequence[Step], stopped: Mapping[int, Stopped], varying: Mapping[int, int]) -> dict[int, Stopped]:

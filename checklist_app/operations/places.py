@@ -4,7 +4,7 @@ from collections.abc import Iterable, Iterator, Mapping
 from typing import Any
 
 from checklist_app.operations.graph import Stopped
-from checklist_app.operations.loop import hindering, run
+from checklist_app.operations.loop import hindering, run_one
 from checklist_app.operations.plan import Plan, Step
 
 UNSET: Any = object()
@@ -31,8 +31,12 @@ class Places:
         slots: Iterable[int],
     ) -> None:
         self.variables, self.bits = plan.variables, bits
-        steps = [step for step in ancestors(plan, slots) if bits.get(step.out)]
+        self.dividing = [
+            plan.slots[key] for key, way in plan.quantities.items() if way.divides and bits.get(plan.slots[key])
+        ]
+        steps = [step for step in ancestors(plan, (*slots, *self.dividing)) if bits.get(step.out)]
         self.steps = {step.out: step for step in steps}
+        self.varying = {step.out: tuple(arg for arg in step.args if arg in self.steps) for step in steps}
         self.behind = [[s.out for s in steps if bits[s.out] >> i & 1] for i in range(len(plan.variables))]
         self.ways: dict[int, list[Step]] = {}
         self.refused: dict[int, Place] = {}
@@ -58,11 +62,15 @@ class Places:
         values, halted = place.values, place.halted
         if values[slot] is UNSET and slot not in halted:
             before = len(halted)
-            missing = [step for step in self._way(slot) if values[step.out] is UNSET and step.out not in halted]
-            run(missing, values, halted)
+            self._work_out(slot, values, halted)
             if len(halted) > before:
                 self._note(place)
         return halted[slot] if slot in halted else values[slot]
+
+    def side(self, place: Place) -> tuple[Any, ...]:
+        """On which side of the spread a place lies; None in it where that cannot be told."""
+        told = [self.at(place, slot) for slot in self.dividing]
+        return tuple(None if isinstance(each, Stopped) else each for each in told)
 
     def own(self, slot: int) -> tuple[int, ...]:
         """The numbers of the entries that a slot hangs on."""
@@ -73,6 +81,12 @@ class Places:
         """Places where something is refused that a slot hangs on."""
         way = {step.out for step in self._way(slot)}
         return (place for root, place in self.refused.items() if root in way)
+
+    def _work_out(self, slot: int, values: list[Any], halted: dict[int, Stopped]) -> None:
+        for arg in self.varying[slot]:
+            if values[arg] is UNSET and arg not in halted:
+                self._work_out(arg, values, halted)
+        run_one(self.steps[slot], values, halted)
 
     def _note(self, place: Place) -> None:
         root = next((out for out in place.halted if out in self.steps and out not in self.nominal_halted), None)

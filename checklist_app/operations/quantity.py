@@ -25,7 +25,8 @@ class Quantity:
 
     `once`: computed once across the rows of its group. `choice`: the entry a branch hangs on, `members` the answers it
     is for. `stands_for`: the entry whose worst case it is. `held`: kept at nominal in the spread. `searched`: found by
-    search. `kept`: not computed twice in one spread. `afterwards`: needs the finished checks.
+    search. `kept`: not computed twice in one spread. `divides`: the spread into sides. `afterwards`: needs the
+    finished checks.
     """
 
     name: str
@@ -43,6 +44,7 @@ class Quantity:
     held: bool = False
     searched: bool = False
     kept: bool = False
+    divides: bool = False
 
     @property
     def afterwards(self) -> bool:

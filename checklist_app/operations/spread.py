@@ -2,8 +2,10 @@
 
 One entry at a time first, then corners strewn evenly over all: they tell which end of each entry is worse, and how much
 entries work on each other. From there each check is climbed, one entry at a time, until nothing gets worse; where
-entries work on each other, from the mirror image and from the worst corners too, since which of four legs are tight
-changes from corner to corner. A place is worked out once for all checks, and each looks at where the others came to.
+entries work on each other, from the mirror image and from the worst corners too. Where the load hangs otherwise from
+corner to corner, since other legs are tight, the spread has sides: each is climbed from its worst corner, and the
+edges between them are crossed by two entries at once. A place is worked out once for all checks, and each looks at
+where the others came to.
 """
 
 from collections.abc import Mapping, Sequence
@@ -15,13 +17,14 @@ from checklist_app.operations.check import Clause, Outcome, Strength, badness
 from checklist_app.operations.graph import CannotAssess, Stopped
 from checklist_app.operations.places import Place, Places, feeds
 from checklist_app.operations.plan import Plan
-from checklist_app.operations.quicker import never, remembering
+from checklist_app.operations.quicker import never, nothing_collected, remembering
 from checklist_app.operations.rated import Steps
 from checklist_app.operations.reach import Part, Reach
 from checklist_app.operations.strewn import corners
 
 BENT = 6
 BEGINS, MORE_BEGINS = 1, 3
+SMOOTH = 0.01
 Result = Outcome | Stopped
 
 
@@ -48,7 +51,10 @@ def worst(plan: Plan, values: list[Any], halted: dict[int, Stopped], checks: Map
     bits = feeds(plan)
     idle = never(plan, halted, bits)
     moved = {slot: clause for slot, clause in checks.items() if bits.get(slot) and slot not in idle}
-    return Search(Places(remembering(plan), bits, values, halted, moved), values, moved).found() if moved else {}
+    if not moved:
+        return {}
+    with nothing_collected():
+        return Search(Places(remembering(plan), bits, values, halted, moved), values, moved).found()
 
 
 class Search:
@@ -66,6 +72,7 @@ class Search:
             for corner in corners(len(self.variables))
         ]
         self.reach = Reach(places, values, self.alone, self.strewn)
+        self.divided = len({places.side(place) for place in self.strewn}) > 1
         self.leaders: list[Aim] = []
         self.tops: list[Place] = []
 
@@ -95,19 +102,34 @@ class Search:
             return
         entries = aim.ranked if aim.rough > ROUGH else aim.unclear
         first = climb.up(aim, max([*aim.begins, *self.tops], key=aim.at), entries)
-        begins = []
-        if aim.rough > ROUGH and len(aim.own) > 1:
-            count = MORE_BEGINS if aim.rough > VERY_ROUGH else BEGINS
-            begins = [climb.other_end(aim, first, *aim.own), *sorted(self.strewn, key=aim.at, reverse=True)[:count]]
-        aim.tops = [first, *(climb.up(aim, begin, aim.ranked) for begin in begins)]
+        begins = self._other_begins(aim, first) if self._hilly(aim) else ()
+        aim.tops = [first, *(climb.up(aim, begin, aim.ranked, first) for begin in begins)]
+        if self.divided and len(aim.own) > 1:
+            aim.tops.append(climb.over(aim, max(aim.tops, key=aim.at)))
         self.leaders.append(aim)
         self.tops.append(max(aim.tops, key=aim.at))
+
+    def _hilly(self, aim: Aim) -> bool:
+        """Whether it may have several hills."""
+        return len(aim.own) > 1 and aim.rough > (SMOOTH if self.divided else ROUGH)
+
+    def _other_begins(self, aim: Aim, first: Place) -> Sequence[Place]:
+        """The worst corner on each side of the spread; without sides, the mirror image and the worst corners."""
+        worst = sorted(self.strewn, key=aim.at, reverse=True)
+        if not self.divided:
+            count = MORE_BEGINS if aim.rough > VERY_ROUGH else BEGINS
+            return climb.other_end(aim, first, *aim.own), *worst[:count]
+        sides: dict[Any, Place] = {}
+        for place in worst:
+            sides.setdefault(self.places.side(place), place)
+        return tuple(sides.values())
 
     def _climb_on(self, aim: Aim, reached: Sequence[Place]) -> None:
         """From where the others came to, if it is worse or another hill."""
         begins = sorted((place for place in reached if place not in aim.tops), key=aim.at, reverse=True)[:1]
-        if aim.rough > ROUGH and len(aim.own) > 1:
-            aim.tops += [climb.up(aim, begin, aim.ranked) for begin in begins]
+        if self._hilly(aim):
+            best = max(aim.tops, key=aim.at)
+            aim.tops += [climb.up(aim, begin, aim.ranked, best) for begin in begins]
 
     def _worst(self, aim: Aim) -> Place:
         best = max([*aim.tops, *aim.begins, *self.tops], key=aim.at)

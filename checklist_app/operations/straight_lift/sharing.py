@@ -4,10 +4,11 @@ from checklist_app.mechanics import leg_tension
 from checklist_app.mechanics.exact import let, sqrt
 from checklist_app.mechanics.hanging import taut
 from checklist_app.mechanics.vectors import Vec
-from checklist_app.operations.graph import Known, NotApplicable, across, when
+from checklist_app.operations.graph import Known, NotApplicable, across, divides, each, when
 from checklist_app.operations.straight_lift.choices import Rig
 from checklist_app.operations.straight_lift.rigs import IN_SPACE
 
+TIGHT_M = 1e-7
 ON_ONE = (Rig.TWO_LEGS, Rig.RUNNING)
 Rows = tuple[float, ...]
 
@@ -61,6 +62,13 @@ def distance_to_hook(eye_reach_m: tuple[float, ...], eye_drop_m: tuple[float, ..
 def two_legs_are_tight(leg_m: tuple[float, ...]) -> tuple[float, ...]:
     """Two legs on one hook are tight, or the load does not hang so."""
     return leg_m
+
+
+@divides
+@each("leg")
+def leg_is_tight(leg_m: float, taut_m: float) -> bool:
+    """Whether it helps to hold the hook: which of four legs do goes by millimetres."""
+    return leg_m - taut_m <= TIGHT_M
 
 
 @when("share_as_it_hangs", rig=Rig.THREE_LEGS)
