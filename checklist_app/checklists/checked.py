@@ -7,7 +7,7 @@ from checklist_app.operations import words
 from checklist_app.operations.check import Check, Limit, Strength, Verdict, highest_utilisation, utilisation
 from checklist_app.operations.graph import Waits
 
-AT_LEAST = frozenset({"stability", "headroom", "room", "side_room", "tag_line_reach"})
+AT_LEAST = frozenset({"stability", "headroom", "room", "side_room", "tag_line_reach", "running_depth"})
 
 
 @dataclass(frozen=True)

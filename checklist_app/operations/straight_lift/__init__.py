@@ -43,7 +43,8 @@ NAME, WORDS = "straight_lift", "Straight lift"
 MODULES = (
     entries, rigs, geometry, leg_lengths, running, planar, two_hooks, in_space, joints, statics, sharing, four_legs,
     angles, hitches, shackles_lie, fitting_heat, table_wll, clearance, conditions, checks, single_eye, hooks, margins,
-    in_the_wind, swinging, together, leaning, moved_pull, running_margins, stiff, zones, gear_states, lift_class, picture,
+    in_the_wind, swinging, together, leaning, moved_pull, running_margins, stiff, zones, gear_states, lift_class,
+    picture,
 )
 TABLE = Table(*MODULES)
 

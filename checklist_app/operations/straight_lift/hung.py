@@ -38,6 +38,7 @@ class Hung(NamedTuple):
 
     `governs` is the check that decides and `governs_words` what is said of it, where it is none of a single leg;
     `heavy_hooks` are the hooks that it is about. `wind_at` is where a gust pushes, steadily with `wind_kn`.
+    `runs`: its legs are the two parts of one sling that runs over the hook.
     """
 
     legs: tuple[Leg, ...]
@@ -56,6 +57,7 @@ class Hung(NamedTuple):
     wind_at: Vec | None = None
     wind_kn: float | None = None
     swing_out_m: float | None = None
+    runs: bool = False
 
 
 def square_to(legs: tuple[Leg, ...]) -> Look:

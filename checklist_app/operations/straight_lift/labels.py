@@ -69,16 +69,15 @@ def of_a_hook(check: Check) -> bool:
 
 
 def governing_words(deciding: Check | None, label: str | None) -> str:
-    """What decides, in few words, if it is in this leg; for no leg, if it is in none.
+    """What decides, in few words, if it is in this leg or in its own hook; for no leg, if it is in none.
 
     Example:
         >>> governing_words(None, "left")
         ''
     """
-    if deciding is None or (None if of_a_hook(deciding) else deciding.row) != label:
+    if deciding is None or deciding.row != label:
         return ""
-    named = f", {deciding.row}" if of_a_hook(deciding) else ""
     if deciding.quantity in ANGLES:
         return "angle governs"
 
-    return f"{deciding.clause.title.partition(',')[0]}{named} governs"
+    return f"{deciding.clause.title.partition(',')[0]} governs"

@@ -4,6 +4,7 @@ from checklist_app.mechanics.vectors import Vec, length, less, times
 from checklist_app.operations.check import Check, governs
 from checklist_app.operations.drawing import Drawing
 from checklist_app.operations.graph import Waits
+from checklist_app.operations.straight_lift.choices import Rig
 from checklist_app.operations.straight_lift.hung import HOOK, Hung, Leg, as_it_hangs, corners
 from checklist_app.operations.straight_lift.labels import governing_words, leg_highest, leg_percent, of_a_hook
 from checklist_app.operations.straight_lift.views import ABOVE, views
@@ -17,7 +18,7 @@ def picture(
     fittings_m: float | None, leg_m: tuple[float | None, ...], leg_angle_deg: tuple[float | None, ...],
     leg_load_t: tuple[float | None, ...], hung_tilt_along_deg: float | None, hung_tilt_across_deg: float | None,
     wind_z_m: float | None, wind_force_kn: float | None, swing_out_m: float | None, leg: tuple[str, ...],
-    hook: tuple[str, ...], checks: tuple[Check, ...],
+    hook: tuple[str, ...], rig: Rig, checks: tuple[Check, ...],
 ) -> Drawing:
     """What is known so far, around the legs; without legs there is nothing to draw."""
     eyes = tuple(eye for eye in hung_eye if eye is not None)
@@ -39,6 +40,7 @@ def picture(
         underside_below_hook_m, lift_height_m, free_m, fittings_m or 0.0, hung_tilt_along_deg, hung_tilt_across_deg,
         deciding.quantity if deciding is not None else "", governing_words(deciding, None), _heavy(deciding, hook),
         _pushed_at(body, wind_z_m, hung_cg, down) if wind_force_kn is not None else None, wind_force_kn, swing_out_m,
+        rig is Rig.RUNNING,
     ))
 
 

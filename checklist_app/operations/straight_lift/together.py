@@ -64,7 +64,7 @@ def two_lines_to_the_eyes(hook_below_m: float, eye_drop_m: tuple[float, ...], tr
 
 @each("hook")
 @check(
-    "hoist of this hook, two travelling together", unit="t", source="QLD_MOBILE_CRANES",
+    "hoist of this hook, on its way with another", unit="t", source="QLD_MOBILE_CRANES",
     rule_set="20 % more than its share, as read; a quarter of the rating kept, from memory, stricter only",
 )
 def hook_together(hook_pull_t: float, hook_hoist: Hoist, travels: bool) -> Strength:

@@ -27,6 +27,7 @@ BETWEEN = Said("", Role.TEXT)
 def drawing(hung: Hung) -> str:
     """The drawing in words."""
     hooks = "one hook" if len(hung.hooks) == 1 else "two hooks"
+    hooks = "one sling that runs over the hook" if hung.runs else hooks
     tilts = (("lengthwise", hung.tilt_along_deg), ("crosswise", hung.tilt_across_deg))
     tilt = [f"tilt {way} {degrees(abs(angle))}" for way, angle in tilts if angle is not None]
 

@@ -18,7 +18,7 @@ from checklist_app.operations.drawing import (
 from checklist_app.operations.looks import FROM_ABOVE, Look, silhouette
 from checklist_app.operations.straight_lift import told
 from checklist_app.operations.straight_lift.heights import floor, free_above
-from checklist_app.operations.straight_lift.hung import Hung, Leg, beside, square_to
+from checklist_app.operations.straight_lift.hung import HOOK, Hung, Leg, beside, square_to
 from checklist_app.operations.straight_lift.labels import degrees, metres
 from checklist_app.operations.straight_lift.way_views import moved_aside
 
@@ -28,6 +28,7 @@ ARC_SHARE, PLUMB_BELOW, BESIDE_M = 0.35, 0.12, 0.08
 CG = ("cg_x_m", "cg_y_m", "cg_z_m")
 EYES = ("eye_strength", "carrier_strength")
 HOIST, ALL_LEGS = ("hoist_strength",), "pair_strength"
+RUNS = ("running_depth", "running_push", "running_holds")
 ABOVE = ("hoist_strength", "load_cell_strength", "hook_fitting_strength")
 SIDE, END, PLAN = "Side view", "End view", "Plan"
 END_NOTE = "From the right end. The load is drawn a little wider than its eyes stand."
@@ -133,10 +134,20 @@ def _above(hung: Hung, look: Look, worded: bool = True) -> Iterator[Primitive]:
 def _legs(hung: Hung, look: Look) -> Iterator[Primitive]:
     """The legs, those behind first, so that the nearer ones lie over them."""
     for leg in sorted(hung.legs, key=lambda leg: look.near(leg.eye)):
-        role = Role.GOVERNS if leg.governs or hung.governs == ALL_LEGS else Role.MEMBER
+        here = leg.governs and not hung.heavy_hooks
+        role = Role.GOVERNS if here or hung.governs == ALL_LEGS else Role.MEMBER
         about = (f"sling_strength[{leg.label}]", f"leg_length_m[{leg.label}]")
         yield Line(look.at(leg.hook), look.at(leg.eye), role, about)
+    if hung.runs:
+        yield from _over_the_hook(hung, look)
     yield from (Arc(look.at(leg.eye), EYE_RADIUS_M, 0.0, 360.0, Role.SOLID, EYES) for leg in hung.legs)
+
+
+def _over_the_hook(hung: Hung, look: Look) -> Iterator[Primitive]:
+    """The one sling goes round the hook, from part to part."""
+    role = Role.GOVERNS if hung.governs in RUNS or any(leg.governs for leg in hung.legs) else Role.MEMBER
+    at = look.at(HOOK)
+    yield Arc(at, 0.8 * HOOK_RADIUS_M, 0.0, 180.0, role, RUNS)
 
 
 def _arcs(legs: tuple[Leg, ...], look: Look) -> Iterator[Primitive]:

@@ -33,8 +33,8 @@ WAY = (
     ),
     Entry(
         "out_of_step_m", "one hook ahead of the other", float, "m", 0.0, 3.0, (0.02, 0.5), LENGTH_HOW,
-        hint="The most that one gets ahead on the way, or runs on after the other stands. Tried without a load. Moved one"
-             " at a time: the length of a step.",
+        hint="The most that one gets ahead on the way, or runs on after the other stands. Moved one at a time: the"
+             " length of a step.",
     ),
     Entry(
         "gust_m_s", "strongest gust", float, "m/s", 1.0, 45.0, (3.0, 12.0), WIND_HOW,

@@ -12,7 +12,7 @@ from checklist_app.operations.graph import DontKnow, Stopped
 from checklist_app.operations.svg import svg
 from checklist_app.operations.task import Measured, Task
 from tests.operations.straight_lift.lifts import TABLE, hoist, lift, sling
-from tests.operations.straight_lift.rigged import four, one, three, two_hooks
+from tests.operations.straight_lift.rigged import four, one, running, three, two_hooks
 
 LIFTS = {
     "symmetric": lift(),
@@ -174,4 +174,17 @@ def test_the_hoist_of_one_of_two_hooks_is_named_and_drawn_heavy() -> None:
     assert isinstance(ev.picture, Drawing) and ev.governs is not None and ev.governs.name == "hook_hoist_strength[left]"
     heavy = [p for p in ev.picture.parts if isinstance(p, Line | Arc) and p.role is Role.GOVERNS]
     assert heavy and all("hoist_strength" in p.about for p in heavy)
-    assert any("left governs" in leaf.words for leaf in ev.picture.leaves() if isinstance(leaf, Text))
+    said = [leaf for leaf in ev.picture.leaves() if isinstance(leaf, Text)]
+    (told,) = {leaf.at for leaf in said if leaf.words.endswith("governs")}
+    assert "left 1.50 m" in {leaf.words for leaf in said if leaf.at == told}, "it stands with the words of its leg"
+
+
+def test_one_sling_is_drawn_over_its_hook_and_called_one() -> None:
+    drawing = assess(TABLE, running(), with_spread=False).picture
+    assert isinstance(drawing, Drawing)
+    assert "The load on one sling that runs over the hook" in drawing.label
+    over = [leaf for leaf in drawing.parts if isinstance(leaf, Arc) and "running_holds" in leaf.about]
+    assert over and over[0].centre == (0.0, 0.0)
+    two = assess(TABLE, lift(), with_spread=False).picture
+    assert isinstance(two, Drawing) and "one hook" in two.label
+    assert not [leaf for leaf in two.parts if isinstance(leaf, Arc) and "running_holds" in leaf.about]
