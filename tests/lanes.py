@@ -11,7 +11,7 @@ TOGETHER = {"browser": "yard", "demo": "yard", "phone": "engine", "mechanics": "
 
 
 class Lanes(LoadScopeScheduling):
-    """Whoever is free takes the next lane, in the order in which the tests were found: the longest, the browser's, comes first."""
+    """Whoever is free takes the next lane, in the order in which the tests were found: that of the browser first."""
 
     def _split_scope(self, nodeid: str) -> str:
         return lane(nodeid)
