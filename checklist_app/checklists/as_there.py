@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from checklist_app.checklists.asking import question
 from checklist_app.checklists.last_figures import fields_of
+from checklist_app.checklists.last_rig import as_last_time
 from checklist_app.checklists.naming import value_words
 from checklist_app.checklists.places import Place, label
 from checklist_app.checklists.running import Running
@@ -27,13 +28,13 @@ class AsThere:
 
 
 def as_there(world: World, now: Running, stage: str, screen: Screen) -> AsThere | None:
-    """What is open on this screen and was said of the row before it that is made fast in the same way."""
+    """What is open here and was said of the row before it that is made fast alike, where last time offers nothing."""
     group, row = screen.row
     adds = now.procedure.adds.get(group)
     if adds is None:
         return None
     wanted = tuple(place for place in screen.places if place.prompt.name in adds.confirm and now.is_asked(place)
-                   and not _is_said(now.value(place.path)))
+                   and not _is_said(now.value(place.path)) and as_last_time(world, now, place) is None)
     before = [other for other in now.folded.rows.get(group, ()) if other < row
               and all(now.value((group, other, name)) == now.value((group, row, name)) for name in adds.alike)]
     for other in reversed(before):

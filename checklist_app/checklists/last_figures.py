@@ -18,6 +18,7 @@ from checklist_app.checklists.words import day
 from checklist_app.checklists.world import World
 
 ON_THE_DAY = frozenset({"leg_angle_read_deg", "friction", "face", "edge_protected"})
+ON_THE_DAY |= {"slope_read_deg", "heading_read_deg", "tension_dan"}
 LEG, LENGTH, GEAR_OF_LEG = "leg", "leg_length_m", ("top_fitting", "sling", "bottom_fitting")
 COMPANIONS = ("how", "plus_minus")
 

@@ -1,7 +1,7 @@
-"""How a load was slung when it was last lifted well: kept with the load, offered again, and taken only item by item.
+"""How a load was slung or lashed when that last went well: kept with the load, offered again, taken only item by item.
 
-The entry stands in the register of the load, one for each build state, because registers travel to the phones and
-sealed tasks do not. What it offers is no answer until somebody gives it.
+The entry stands in the register of the load, one for each operation, build state, pallet and vehicle, because registers
+travel to the phones and sealed tasks do not. What it offers is no answer until somebody gives it.
 """
 from collections.abc import Mapping
 from dataclasses import dataclass
@@ -24,7 +24,9 @@ from checklist_app.checklists.world import World
 
 LAST_RIG: Path = ("last_rig",)
 AGAIN: Path = ("again",)
-ANEW = "no, rig it anew"
+ANEW, LASHED_ANEW = "no, rig it anew", "no, lash it anew"
+LIFT = "straight_lift"
+STANDS_ON = (("pallet",), ("vehicle",))
 SCHEMA = "last_rig/1"
 KEPT_STAGES, KEPT_STEPS = ("kit",), ("eyes", "legs", "hooks-at", "hitch")
 KEPT_TYPES = frozenset({"pick", "choice", "not_used", "number"})
@@ -55,12 +57,12 @@ def remember(made: Made, now: Running, world: World, closing: str) -> None:
     state = now.folded.values.get(("build_state",), {}).get("text", "")
     stopped = any(entry.type == "stop" for entry in now.folded.known.values())
     answers = [{"path": list(place.path), "value": plain} for place in now.places()
-               if _is_of_the_rig(place) and (plain := _plain(now.value(place.path)))]
+               if _is_of_the_rig(now, place) and (plain := _plain(now.value(place.path)))]
     if closing != COMPLETED or stopped or now.load is None or not state or not answers:
         return
-    facts = {"task": now.id, "day": now.day, "state": state, "answers": answers}
+    facts = {"task": now.id, "day": now.day, "state": state, "answers": answers} | _lashed_on(now)
     about = ("load", now.load.id)
-    before = [entry.digest for entry, said in _standing(world, now.load) if said.get("state") == state]
+    before = [entry.digest for entry, said in _standing(world, now.load) if _is_like(now, said, state)]
     made.say(about, LAST_RIG, {"type": "rig", "task": now.id, "part": made.document(SCHEMA, facts)}, before)
 
 
@@ -69,7 +71,7 @@ def last_rig(world: World, now: Running) -> LastRig | None:
     state = now.folded.values.get(("build_state",), {}).get("text", "")
     if now.load is None or not state:
         return None
-    found = [said for _, said in _standing(world, now.load) if said.get("state") == state and said["task"] != now.id]
+    found = [said for _, said in _standing(world, now.load) if _is_like(now, said, state) and said["task"] != now.id]
     if not found:
         return None
     last = max(found, key=lambda said: (str(said["day"]), str(said["task"])))
@@ -83,6 +85,9 @@ def again_options(world: World, now: Running) -> tuple[Option, ...]:
     last = last_rig(world, now)
     if last is None:
         return ()
+    if now.needed_groups:
+        return (Option(last.task, f"Yes, as on {day(last.day)}", f"{lashed_words(now, last)}."),
+                Option(LASHED_ANEW, "No, lash it anew"))
     rig = last.answers.get(("rig",), {}).get("text", "")
     slings = dict.fromkeys(value_words(value, world) for path, value in last.answers.items() if path[-1] == "sling")
     said = ". ".join(filter(None, (rig.capitalize(), f"Slings {listed(slings)}" if slings else "")))
@@ -91,13 +96,30 @@ def again_options(world: World, now: Running) -> tuple[Option, ...]:
             Option(ANEW, "No, rig it anew"))
 
 
+def lashed_words(now: Running, last: LastRig) -> str:
+    """How many of each there were: "4 lashings, 1 block"."""
+    counted = {group: len(rows_of_last(last, group)) for group in now.procedure.adds if group in now.needed_groups}
+    return ", ".join(f"{number} {now.procedure.one_of(group)}{'s' if number != 1 else ''}"
+                     for group, number in counted.items() if number)
+
+
+def rows_of_last(last: LastRig, group: str) -> tuple[str, ...]:
+    """The rows of a group that stood last time."""
+    return tuple(sorted({path[1] for path in last.answers if path[0] == group and len(path) == 3}))
+
+
+def said_again(world: World, now: Running) -> LastRig | None:
+    """The last good one, once somebody said that it is done as then."""
+    last = last_rig(world, now)
+    return last if last is not None and now.folded.values.get(AGAIN, {}).get("text") == last.task else None
+
+
 def as_last_time(world: World, now: Running, place: Place) -> tuple[LastRig, Value] | None:
     """What stood here last time, for somebody who said that he rigs it as then, while he has not answered here."""
-    said = now.folded.values.get(AGAIN, {}).get("text", ANEW)
-    if said == ANEW or place.path in now.folded.values:
+    if place.path in now.folded.values or AGAIN not in now.folded.values:
         return None
-    last = last_rig(world, now)
-    if last is None or last.task != said or place.path not in last.answers:
+    last = said_again(world, now)
+    if last is None or place.path not in last.answers:
         return None
     return last, last.answers[place.path]
 
@@ -114,8 +136,24 @@ def offered(world: World, now: Running, place: Place) -> Offered | None:
     return Offered(day(last.day), words, tag(item) if item is not None else None, text, value["type"] == "not_used")
 
 
-def _is_of_the_rig(place: Place) -> bool:
+def _is_of_the_rig(now: Running, place: Place) -> bool:
+    if now.needed_groups:
+        return place.step.group in now.needed_groups
     return place.stage.name in KEPT_STAGES or place.step.name in KEPT_STEPS
+
+
+def _lashed_on(now: Running) -> dict[str, str]:
+    """Of a lashing: the operation, and the very pallet and vehicle that it stood on. A lift says neither."""
+    if not now.needed_groups:
+        return {}
+    stood = (now.items[path].subject if path in now.items else "" for path in STANDS_ON)
+    return {"operation": now.procedure.operation, "on": " ".join(stood)}
+
+
+def _is_like(now: Running, said: Mapping[str, Any], state: str) -> bool:
+    wanted = {"operation": LIFT, "on": ""} | _lashed_on(now)
+    return said.get("state") == state and all(said.get(name, {"operation": LIFT}.get(name, "")) == text
+                                              for name, text in wanted.items())
 
 
 def _plain(value: Value | None) -> Value | None:

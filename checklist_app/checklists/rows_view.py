@@ -1,7 +1,8 @@
 """A stage to which people add rows: each row as a card, with what it says in short, and what one tap does."""
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
 from checklist_app.checklists.adding import Mirror
+from checklist_app.checklists.last_rig import AGAIN, again_options
 from checklist_app.checklists.naming import value_words
 from checklist_app.checklists.places import Place, label
 from checklist_app.checklists.rows import added_rows, is_full, mirrors
@@ -48,9 +49,21 @@ def rows_of(world: World, now: Running, stage: str) -> tuple[Rows, ...]:
         if step.group in now.procedure.adds:
             found.setdefault(step.group, _group(world, now, step.group, every))
         else:
-            found |= {screen.key: Rows("", "", "", (), False, step=screen) for screen in every
-                      if screen.places[0].step.name == step.name}
+            found |= {screen.key: Rows("", "", "", (), False, step=_as_it_is(now, screen)) for screen in every
+                      if screen.places[0].step.name == step.name and _offers(world, now, screen)}
     return tuple(found.values())
+
+
+def _as_it_is(now: Running, screen: Screen) -> Screen:
+    """Whether it goes as last time holds nothing up, and still is open until somebody says."""
+    return replace(screen, done=screen.done and (screen.places[0].path != AGAIN or AGAIN in now.folded.values))
+
+
+def _offers(world: World, now: Running, screen: Screen) -> bool:
+    """Whether a step that asks for last time has one to offer, or an answer."""
+    if screen.places[0].path != AGAIN:
+        return True
+    return AGAIN in now.folded.values or bool(again_options(world, now))
 
 
 def _group(world: World, now: Running, group: str, every: tuple[Screen, ...]) -> Rows:

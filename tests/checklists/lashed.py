@@ -105,5 +105,5 @@ def _answer(name: str, kind: str, choices: tuple[str, ...]) -> dict[str, str]:
     if name in SAID or kind == "tick":
         return {name: SAID.get(name, "yes")}
     if kind == "choice":
-        return {name: choices[0]}
+        return {name: choices[0]} if choices else {}
     return {name: "1 and 4"} if kind == "text" else {}

@@ -11,6 +11,7 @@ from checklist_app.checklists.picture import held
 from checklist_app.checklists.plain import NO_STAGE, missing
 from checklist_app.checklists.procedure import procedures
 from checklist_app.checklists.rows import add, added_rows, copy, is_full, mirrors, remove
+from checklist_app.checklists.rows_again import put_down, rows_offered
 from checklist_app.checklists.rows_view import rows_of
 from checklist_app.checklists.running import Running, running
 from checklist_app.checklists.slots import is_slot
@@ -19,7 +20,7 @@ from checklist_app.checklists.world import World
 
 WITH_A_PAGE = frozenset({"what", "numbers", "kit", "stop-points", "trial", "move", "close-out"})
 """Stages that a page of their own answers."""
-ACTS = frozenset({"add", "copy", "mirror", "remove"})
+ACTS = frozenset({"add", "copy", "mirror", "remove", "again"})
 
 
 def stage_page(stage: str) -> Callable[..., Answer]:
@@ -45,13 +46,16 @@ def _list(request: Request, world: World, now: Running, stage: str, fault: str =
     shown = frame(request, f"{told.words}, {now.title}", told.words, f"{stage_number(now, stage)}, {now.title}",
                   f"/tasks/{now.id}", "Back to the task")
     return whole(request, "checklist/rows.html", shown, status, task=now.id, stage=told, fault_words=fault,
-                 here=stage_href(now, stage), rows=rows_of(world, now, stage), banner=banner(world, now, stage),
+                 here=stage_href(now, stage), again=rows_offered(world, now),
+                 rows=rows_of(world, now, stage), banner=banner(world, now, stage),
                  picture=held(now.evaluation) if told.drawn else None, governing=governing(now),
                  next=next_stage(now, stage))
 
 
 def _act(request: Request, world: World, now: Running, stage: str) -> Answer:
     """One tap on a row: one more like it, its mirror image, away with it; or a new one."""
+    if request.one("act") == "again":
+        return _again(request, world, now, stage)
     group, _, row = request.one("row").partition("/")
     act, number = request.one("act"), request.one("mirror")
     if group not in now.procedure.adds or (act != "add" and row not in added_rows(now, group)):
@@ -75,6 +79,15 @@ def _act(request: Request, world: World, now: Running, stage: str) -> Answer:
         new = copy(made, now, group, row, device, mirror)
     return go_to(_first(running(world.with_entries(made.keep, made.parts), now.id), stage, group, new),
                  keep=tuple(made.keep))
+
+
+def _again(request: Request, world: World, now: Running, stage: str) -> Answer:
+    """The rows of last time, as long as none is there."""
+    if not rows_offered(world, now):
+        return _list(request, world, now, stage, "There is a row already, or nothing stood there last time.", 409)
+    made = Made(request)
+    put_down(made, world, now)
+    return go_to(stage_href(now, stage), keep=tuple(made.keep), parts=made.parts)
 
 
 def _first(now: Running, stage: str, group: str, row: str) -> str:
