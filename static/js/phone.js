@@ -24,6 +24,9 @@ async function noteWho() {
     person: person(), theme: document.documentElement.dataset.theme ?? "",
     mark: document.querySelector(".page-mark")?.textContent ?? "",
   });
+  if (!window.caches) return; // plain http has no service worker either
+  const who = await caches.open("who"); // all that the service worker knows of people: whether there is one
+  await (person() ? who.put("/who", new Response()) : who.delete("/who"));
 }
 
 async function begin() {

@@ -54,7 +54,7 @@ async function filled(name, paths) {
 }
 
 async function activate() {
-  for (const name of await caches.keys()) if (![SHELL, FOR_ENGINE].includes(name)) await caches.delete(name);
+  for (const name of await caches.keys()) if (![SHELL, FOR_ENGINE, "who"].includes(name)) await caches.delete(name);
   const engine = await caches.open(FOR_ENGINE);
   for (const request of await engine.keys()) {
     if (!ENGINE.includes(new URL(request.url).pathname.replace(/\.memory$/, ""))) await engine.delete(request);
@@ -81,8 +81,9 @@ async function kept(request, name) {
 async function navigated(request, url) {
   const form = request.method === "POST" ? await request.clone().formData() : null;
   const asked = fetch(request);
+  const mustWait = form || !(await caches.match("/who")); // where nobody is signed in, this phone has nothing to show
   try {
-    return await (form ? asked : within(asked, NETWORK_MS));
+    return await (mustWait ? asked : within(asked, NETWORK_MS));
   } catch {
     asked.catch(() => {});
     const pairs = form ? [...form] : [];
