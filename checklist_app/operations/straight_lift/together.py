@@ -43,7 +43,7 @@ def both_stay() -> float:
 @when("step_by_way_m", way=TRAVELLING)
 def one_is_ahead(out_of_step_m: float, step_way: float) -> float:
     """One hook ahead of the other: nominally neither, at worst either."""
-    step_m = out_of_step_m if out_of_step_m > 0.0 else 0.0
+    step_m = 0.0 if out_of_step_m < 0.0 else out_of_step_m
 
     return step_m * step_way
 

@@ -13,8 +13,8 @@ from checklist_app.operations.straight_lift import way_entries
 from checklist_app.operations.straight_lift.choices import EyesGiven, LegsGiven, Protected
 from checklist_app.operations.task import Key, Measured, Task
 from tests.operations.straight_lift.lifts import TABLE, eye, hoist, hook, lift, pick_point, shackle, sling
-from tests.operations.straight_lift.on_the_way import BOTH, HELD
-from tests.operations.straight_lift.rigged import four, two_hooks
+from tests.operations.straight_lift.on_the_way import BOTH, HELD, TRAVELS
+from tests.operations.straight_lift.rigged import four, running, two_hooks
 
 PASSED = (Verdict.WITHIN, Verdict.CLOSE)
 COORDINATES = lift(
@@ -43,7 +43,8 @@ BASES: dict[str, Task] = {
     "bend_mm": lift(both=STOPPED | {"sling": ROPE, "hitch": Hitch.BASKET, "part_angle_deg": 0.0, "bend_mm": 300.0}),
     "edge_mm": lift(both={"sling": CHAIN, "edge_mm": 20.0, "edge_protected": Protected.SMOOTH}),
     "friction": lift(both={"hitch": Hitch.BASKET, "part_angle_deg": 0.0, "stop": Stop.NONE, "friction": 0.9}),
-    **dict.fromkeys(WAY, lift(**BOTH | HELD)),
+    **dict.fromkeys(WAY, lift(**BOTH | HELD)), "running_m": running(), "over_hook_mm": running(),
+    **dict.fromkeys(("out_of_step_m", "step_way"), two_hooks(**TRAVELS, out_of_step_m=0.02)),
 }
 USUAL = {
     "cg_x_m": 0.5, "cg_z_m": -0.4, "bottom_z_m": -0.9, "top_z_m": 0.2, "mass_kg": 1000.0, "leg_length_m": 1.0,
@@ -52,6 +53,7 @@ USUAL = {
     "friction": 0.9, "leg_angle_read_deg": 30.0, "sling_temperature_c": 20.0, "load_length_m": 1.4, "load_width_m": 0.8,
     "side_room_m": 2.0, "hook_below_m": 2.0, "travel_speed_m_s": 0.3, "stopping_m": 0.3, "gust_m_s": 4.0,
     "side_area_m2": 1.5, "side_area_z_m": -0.3, "tag_length_m": 6.0, "tag_below_deg": 20.0,
+    "running_m": 2.4, "over_hook_mm": 60.0, "out_of_step_m": 0.02,
 }
 
 
