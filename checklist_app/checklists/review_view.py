@@ -73,7 +73,7 @@ def signers(world: World, running: Running, state: HoldState) -> list[dict[str, 
 
 
 def not_signing(world: World, running: Running, state: HoldState) -> list[str]:
-    """Why who rigged this lift, or has signed already, is not among them: he looks for his name and does not find it."""
+    """Why who rigged this lift, or has signed already, is not in the list: he looks for his name in vain."""
     people = dict.fromkeys([*riggers(running, state), *(each.entry.author for each in state.standing)])
     found = []
     for name in people:
