@@ -59,9 +59,9 @@ def filled(now: Running, place: Place, text: str) -> str:
 
 def notes(world: World, now: Running, place: Place, value: Value) -> Iterator[str]:
     """What was said beside an answer: a reason, that it was looked at and felt."""
-    if value["type"] in WITH_REASON and (reason := words(world.part(value.get("part", "")))):
-        if reason.casefold() != place.prompt.none_words.casefold():
-            yield reason
+    reason = words(world.part(value.get("part", ""))) if value["type"] in WITH_REASON else ""
+    if reason and reason.casefold() != place.prompt.none_words.casefold():
+        yield reason
     felt = now.folded.values.get(place.felt_path) if place.prompt.felt else None
     if felt is not None:
         yield {"yes": "looked at and felt", "no": "looked at: not in order"}.get(felt["text"], "could not be seen")

@@ -19,8 +19,8 @@ def test_what_is_signed_is_told_by_names_and_with_what_the_registers_say() -> No
     yard = Yard().ready()
     page = answer(request(yard, RELEASE), yard.world).html
     answers = page[page.index("Answers that are signed"):]
-    for said in ("<dd>Pump 250, L-1</dd>", "<dd>with motor, dry</dd>", "<dd>Pump bay, P-1</dd>", "<dd>25 November 2026</dd>",
-                 "<dd>0.5 m, measured with a tape</dd>", "<dd>R-1</dd>"):
+    for said in ("<dd>Pump 250, L-1</dd>", "<dd>with motor, dry</dd>", "<dd>Pump bay, P-1</dd>",
+                 "<dd>25 November 2026</dd>", "<dd>0.5 m, measured with a tape</dd>", "<dd>R-1</dd>"):
         assert said in answers, said
     assert re.search("<dt>Mass of the load</dt><dd>890 kg <span class=.note.>from the register: Pump 250", answers)
     assert "straight_lift/" not in answer(request(yard, f"{RELEASE}?act=sign"), yard.world).html

@@ -30,7 +30,7 @@ def address(shop: Shop) -> str:
 
 
 def test_two_scales_by_hand() -> None:
-    """600 and 400 kg, 2 m apart: 0.8 m from the first (moments); the raised end by the tilted weighing's own example."""
+    """600 and 400 kg, 2 m apart: 0.8 m from the first (moments); the raised end by the example of tilted weighing."""
     found = by_two_scales({**TWO, **RAISED})
     x, z = found.cg
     assert (found.mass_kg, found.highest_kg, found.mass_how) == (1000.0, 1004.0, "weighed")
@@ -66,7 +66,8 @@ def test_what_two_scales_cannot_say_stands_at_its_field(typed: dict[str, str], f
 
 @pytest.mark.parametrize(("typed", "field"), [
     ({**PARTS, "z1": ""}, "z1"), ({**PARTS, "of2": ""}, "of2"), ({**PARTS, "kg2": "5"}, "l2"),
-    ({**PARTS, "kg1": "0"}, "kg1"), ({**PARTS, "mass_off": "0"}, "mass_off"), ({"by": "parts", "mass_off": "5", "place_off": "20"}, "kg1"),
+    ({**PARTS, "kg1": "0"}, "kg1"), ({**PARTS, "mass_off": "0"}, "mass_off"),
+    ({"by": "parts", "mass_off": "5", "place_off": "20"}, "kg1"),
     ({**PARTS, "kg1": "-300"}, "kg1"), ({**PARTS, "kg1": "nan"}, "kg1"),
 ])
 def test_a_part_that_says_too_little_or_too_much_stands_at_its_field(typed: dict[str, str], field: str) -> None:
