@@ -5,6 +5,7 @@ import re
 from playwright.sync_api import expect
 
 from tests.browser.hand import SLOW, Hand
+from tests.browser.journey import sealed_or_told_again
 
 LOAD = "Generating set 60 kVA"
 FIRST = {"at_x_m": "0.55", "at_y_m": "0.30", "at_z_m": "0.85", "anchor_x_m": "1.50", "anchor_y_m": "1.10",

@@ -20,8 +20,8 @@ SWAY_SOURCES = {
         DERIVED,
     ),
     "QLD_MOBILE_CRANES": Source(
-        "Mobile crane code of practice, 14.3.2: of two cranes on one load each is rated for at least 20 % more than its "
-        "share as worked out", "", "Queensland, Department of Justice and Attorney-General", "2006", READ,
+        "Mobile crane code of practice, 14.3.2: of two cranes on one load each is rated for at least 20 % more than "
+        "its share as worked out", "", "Queensland, Department of Justice and Attorney-General", "2006", READ,
     ),
     "BS_7121_TANDEM": Source(
         "BS 7121-1 Safe use of cranes, lifting with several cranes: each derated by 25 % where not all is known", "",
