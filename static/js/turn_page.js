@@ -53,11 +53,14 @@ document.addEventListener("htmx:beforeOnLoad", ({ detail: { xhr } }) => {
   hideWay(xhr);
 });
 
-/* Somebody went on while the new page was on its way: it is fetched once more when he rests. */
+/* Somebody answered more while the new page was on its way: it is fetched once more when he rests. Who went elsewhere
+   meanwhile is not brought back by it. */
 document.addEventListener("htmx:beforeSwap", ({ detail }) => {
-  const { requestConfig: { verb, elt, path } } = detail;
-  if (verb !== "get" || elt !== document.body || !isBusy()) return;
-  next ||= path;
+  const { xhr, requestConfig: { verb, elt, path } } = detail;
+  if (verb !== "get" || elt !== document.body) return;
+  const left = sentBefore.get(xhr) !== gone;
+  if (!left && !isBusy()) return;
+  if (!left) next ||= path;
   detail.shouldSwap = false;
 });
 
