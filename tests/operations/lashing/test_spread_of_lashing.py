@@ -97,7 +97,7 @@ def test_what_two_lashings_pull_on_one_ring_is_at_its_worst_by_the_spread() -> N
     assert not missed(ev, 60, 5)
 
 
-@pytest.mark.parametrize("number, task", enumerate(some_loads(12, 20261128)))
+@pytest.mark.parametrize("number, task", list(enumerate(some_loads(12, 20261128))))
 def test_of_its_rating_no_lashing_uses_more_than_its_load_uses_of_what_holds_it(number: int, task: Task) -> None:
     """T = R (need - without) / (have - without) at most, so R need / have at most, whose worst is looked at."""
     ev = assess(ON_VEHICLE, task, with_spread=False)
