@@ -100,10 +100,12 @@ def take_one(phone: Phone) -> None:
     for number in (3, 4):
         card = phone.page.get_by_role("region", name=f"Lashing {number}", exact=True)
         card.get_by_role("link", name="Answer").click()
-        phone.page.get_by_role("link", name=re.compile("^Pick")).first.click()
-        phone.page.get_by_role("button", name=re.compile(r"Take L-\d+: looked at and felt")).click()
+        phone.page.get_by_role("button", name=re.compile(r"Take L-\d+: looked at and felt")).first.click()
         phone.page.wait_for_url(lambda url: ".lashing_item" not in url, timeout=WITHIN_MS)
         phone.go("lashings")
+        card.get_by_role("link", name="Answer").click()
+        phone.page.get_by_role("button", name="Looked at: the same here").click()
+        phone.page.wait_for_url("**/lashings", timeout=WITHIN_MS)
 
 
 def test_lashings_are_added_compared_and_advised_with_the_server_gone_and_come_to_it_once(
